@@ -1,0 +1,61 @@
+"""The exception tree: refusals a user can act on; a bug is an assert and is logged."""
+
+
+class ChargebenchError(Exception):
+    """A refusal: its text says what was expected and, where it helps, what to do next."""
+
+
+class ReadingRefused(ChargebenchError):
+    """Typed text that is not the reading asked for."""
+
+
+class UnknownRefrigerant(ChargebenchError):
+    """A refrigerant that is not in the catalogue."""
+
+
+class OutsideDomain(ChargebenchError):
+    """A state outside the limits within which a property curve or formula holds."""
+
+
+class PropertiesUnavailable(ChargebenchError):
+    """The property process did not answer; what can be said without it is said."""
+
+
+class RuleSetRefused(ChargebenchError):
+    """A rule-set file that can not be used; names the file and the place in it."""
+
+
+class ShopFileRefused(ChargebenchError):
+    """A shop file that can not be opened as one: newer, damaged, locked, or something else."""
+
+
+class PostingRefused(ChargebenchError):
+    """An entry the ledger does not take; nothing was recorded."""
+
+
+class Overdrawn(PostingRefused):
+    """More taken from a cylinder than it holds."""
+
+
+class WrongRefrigerant(PostingRefused):
+    """A refrigerant put into a cylinder that holds another."""
+
+
+class Overfilled(PostingRefused):
+    """A cylinder filled above its limit without a reasoned override."""
+
+
+class JobClosed(PostingRefused):
+    """An entry for a job that is closed."""
+
+
+class StepRefused(ChargebenchError):
+    """A step that can not be signed yet; names each field and what it wants."""
+
+
+class JobFileRefused(ChargebenchError):
+    """A job file that can not be taken in; names the place in it."""
+
+
+class ExportRefused(ChargebenchError):
+    """An export that could not be written, or was cancelled."""

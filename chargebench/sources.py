@@ -1,0 +1,93 @@
+"""Bibliography: the keys that docstrings, rule sets, screens and sheet footers cite.
+
+A mark says how far a figure taken from the source was checked: SEEN, read in the source named;
+SEEN-2, read in a secondary source that quotes it; MEMORY, recalled and not checked; CALC, computed
+from seen inputs. What nobody printed but everybody does is `COMMON`.
+"""
+
+from dataclasses import dataclass
+from typing import Literal
+
+Mark = Literal["SEEN", "SEEN-2", "CALC", "MEMORY"]
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """One work cited: its citation and, where there is one, its edition or date."""
+
+    citation: str
+    edition: str = ""
+
+
+SOURCES: dict[str, Source] = {
+    "40CFR82F": Source(
+        "40 CFR Part 82 subpart F, Recycling and Emissions Reduction (Clean Air Act section 608)",
+        "text as of 2026-09-25",
+    ),
+    "40CFR84.106": Source("40 CFR 84.106, leak repair under the AIM Act", "text as of 2026-09-25"),
+    "89FR82682": Source(
+        "89 FR 82682, management of certain HFCs and substitutes (AIM Act subsection (h))",
+        "2024-10-11, as summarised in the trade press",
+    ),
+    "42USC7675": Source("42 U.S.C. 7675(c)(1), exchange values of regulated substances"),
+    "EPA608": Source("EPA, Section 608 test topics and record-keeping pages", "2025 and 2026"),
+    "EU2024/573": Source("Regulation (EU) 2024/573 on fluorinated greenhouse gases", "2024-02-20"),
+    "EU517/2014": Source("Regulation (EU) No 517/2014 as retained in Great Britain"),
+    "49CFR173": Source(
+        "49 CFR 173.304a, 178.65, 180.205, 180.209: cylinders", "snapshot of about 2021"
+    ),
+    "RD552/2019": Source(
+        "Real Decreto 552/2019 (Spain), instructions IF-02, IF-04 and IF-09", "BOE-A-2019-15228"
+    ),
+    "AHRI-K": Source(
+        "AHRI Guideline K, filling of recovery cylinders", "2004, as explained in ACHR News 111771"
+    ),
+    "AHRI700": Source("AHRI 700 in 40 CFR 82 subpart F appendix A", "2016"),
+    "IPCC-AR4": Source("IPCC Fourth Assessment Report, 100-year GWP", "2007"),
+    "IPCC-AR5": Source("IPCC Fifth Assessment Report, 100-year GWP", "2014"),
+    "IPCC-AR6": Source("IPCC Sixth Assessment Report, 100-year GWP", "2021"),
+    "ASHRAE34": Source("ANSI/ASHRAE Standard 34, designation and safety classification", "2019"),
+    "ISO817": Source("ISO 817, refrigerants: designation and safety classification"),
+    "IEC60079-20-1": Source("IEC 60079-20-1, flammability limits of gases", "2010"),
+    "NFPA497": Source("NFPA 497, flammability limits of gases", "2008"),
+    "IEC60335-2-40": Source(
+        "IEC 60335-2-40 annex GG, charge limits in rooms",
+        "2018, formulas as printed in appliance manuals",
+    ),
+    "IEC60335-2-89": Source("IEC 60335-2-89, commercial refrigerating appliances", "2010 and 2019"),
+    "IEC60335-2-24": Source("IEC 60335-2-24, household refrigerating appliances"),
+    "UL60335-2-89": Source("UL 60335-2-89, second edition", "2021-10-27"),
+    "ANNEX-DD": Source(
+        "Annex DD of IEC 60335-2-40 and -2-89, servicing with flammable refrigerants",
+        "as reprinted in appliance manuals",
+    ),
+    "SNAP": Source(
+        "EPA SNAP listings: 76 FR 78832 (2011), 2018 rule, 40 CFR 82 subpart G appendix V, "
+        "89 FR 50410 (2024)"
+    ),
+    "EN378": Source("EN 378, refrigerating systems and heat pumps: safety and environment", "2016"),
+    "COOLPROP": Source(
+        "I. H. Bell et al., CoolProp, Ind. Eng. Chem. Res. 53 (2014) 2498", "version 8.0.0"
+    ),
+    "IAPWS-SR1": Source("IAPWS SR1-86(1992), saturation properties of ordinary water"),
+    "IAPWS-R14": Source("IAPWS R14-08(2011), pressure along the melting and sublimation curves"),
+    "JCGM100": Source("JCGM 100:2008, Guide to the expression of uncertainty in measurement"),
+    "NISTSP811": Source("NIST SP 811, Guide for the use of the SI", "2008"),
+    "ISO2533": Source("ISO 2533, standard atmosphere", "1975"),
+    "PFEIFFER": Source("Pfeiffer Vacuum, Know-How Book, 7.1.2: leak rate q = V dp/dt"),
+    "ACHR153295": Source("ACHR News 153295, nitrogen pressure test and temperature"),
+    "ACHR111771": Source("ACHR News 111771, On the level: filling cylinders"),
+    "COMMON": Source("common practice of the trade; no published source"),
+}
+
+
+def cite(key: str) -> str:
+    """Citation with its edition.
+
+    Raises
+    ------
+    KeyError
+        A key that is not in the bibliography: a bug in the data that cites it.
+    """
+    source = SOURCES[key.split(",", 1)[0].strip()]
+    return f"{source.citation} ({source.edition})" if source.edition else source.citation

@@ -1,0 +1,259 @@
+"""Typed text to readings and back; a reading keeps what was typed."""
+
+import re
+from dataclasses import dataclass
+from decimal import Decimal
+from fractions import Fraction
+from typing import Any
+
+from chargebench.errors import ReadingRefused
+from chargebench.units.registry import EXACT_MG, Q, Quantity, mass_mg, ureg
+from chargebench.units.tables import DIAL, LABELS, RULES, Kind, Unit, fold
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """One typed reading: what was typed and what it was understood as.
+
+    `value` is the exact number in `unit` (the first unit of a compound such as 1 lb 2.5 oz).
+    """
+
+    kind: Kind
+    value: Fraction
+    unit: str
+    text: str
+    pint_unit: Any
+    gauge: bool = False
+
+    @property
+    def quantity(self) -> Quantity:
+        """The reading as a pint quantity; a gauge pressure is still above the air's."""
+        return Q(float(self.value), self.pint_unit)
+
+    @property
+    def mass_mg(self) -> int:
+        """Integer milligrams, rounded half to even from the exact factor."""
+        assert self.kind in (Kind.MASS, Kind.SCALE), self.kind
+        return mass_mg(self.value, self.unit)
+
+
+_SPACES = " \u00a0\u2009\u202f"
+_PART = re.compile(
+    rf"(?P<number>[+\-\u2212]?\d+/\d+|[+\-\u2212]?[\d.,](?:[\d.,{_SPACES}]*[\d.,])?)"
+    rf"[{_SPACES}]*(?P<unit>[^\d{_SPACES}+\-\u2212.,][^\d+\-\u2212]*)?"
+)
+_POWER = re.compile(r"(?<=[A-Za-z])[23](?=\s|$)")  # the 2 of m2 belongs to the unit
+_GROUPED = re.compile(rf"\d{{1,3}}(?:[{_SPACES}]\d{{3}})+")
+_LONGEST_TEXT = 60
+
+
+def read(kind: Kind, text: str, bare_unit: str | None = None) -> Reading:
+    """Understand typed text as a reading of a kind.
+
+    Parameters
+    ----------
+    kind : Kind
+        What is measured.
+    text : str
+        As typed: `3.9 oz`, `1 lb 2.5 oz`, `0,11 kg`, `68 psig`, `-10 inHg`, `500 micron`, `9 F`.
+    bare_unit : str, optional
+        Unit of a number typed without one, where the place it is typed in has said it.
+
+    Raises
+    ------
+    ReadingRefused
+        Text that is not one unambiguous reading; says what was expected.
+    """
+    rule = RULES[kind]
+    stripped = text.strip()
+    if not stripped:
+        raise ReadingRefused(
+            f"Expected {kind.with_article}, such as {rule.example}; nothing was typed."
+        )
+    if len(stripped) > _LONGEST_TEXT:
+        raise ReadingRefused(f"Expected one {kind}, such as {rule.example}; this is too long.")
+    parts = _split(kind, _POWER.sub(lambda power: "²³"[int(power[0]) - 2], stripped))
+    numbers = [
+        (_number(kind, number, stripped), _unit(kind, unit, bare_unit, stripped))
+        for number, unit in parts
+    ]
+    reading = (
+        _single(kind, numbers[0], stripped)
+        if len(numbers) == 1
+        else _compound(kind, numbers, stripped)
+    )
+    _fence(reading)
+    return reading
+
+
+def _split(kind: Kind, text: str) -> list[tuple[str, str]]:
+    parts: list[tuple[str, str]] = []
+    position = 0
+    while position < len(text):
+        match = _PART.match(text, position)
+        if match is None or match.end() == position:
+            raise ReadingRefused(
+                f"Expected {kind.with_article}, such as {RULES[kind].example}; got {_shown(text)}."
+            )
+        parts.append((match["number"], (match["unit"] or "").strip(_SPACES)))
+        position = match.end()
+    return parts
+
+
+def _shown(text: str) -> str:
+    return f"“{text if len(text) <= 30 else text[:29] + '…'}”"
+
+
+def _number(kind: Kind, typed: str, text: str) -> Fraction:
+    number = typed.replace("\u2212", "-")
+    if "/" in number:
+        return _inch_fraction(kind, number)
+    sign = number[0] if number[0] in "+-" else ""
+    digits = number.removeprefix(sign)
+    whole, _, _ = digits.replace(",", ".").partition(".")
+    if any(space in digits for space in _SPACES):
+        if not _GROUPED.fullmatch(whole):
+            raise ReadingRefused(
+                f"Expected one number in {_shown(text)}; spaces may only part thousands, "
+                "as in 4 312.5."
+            )
+        digits = re.sub(rf"[{_SPACES}]", "", digits)
+    if digits.count(".") + digits.count(",") > 1:
+        raise ReadingRefused(
+            f"Expected one decimal mark in {_shown(text)}; write 1234.5 or 1234,5, "
+            "without marks between thousands."
+        )
+    if re.fullmatch(r"[1-9]\d{0,2},\d{3}", digits):
+        raise ReadingRefused(
+            f"{_shown(text)} could be {digits.replace(',', '')} or {digits.replace(',', '.')}; "
+            "write it without a comma."
+        )
+    if not re.fullmatch(r"\d+[.,]?\d*|[.,]\d+", digits):
+        raise ReadingRefused(
+            f"Expected {kind.with_article}, such as {RULES[kind].example}; got {_shown(text)}."
+        )
+    return Fraction(Decimal(sign + digits.replace(",", ".")))
+
+
+def _inch_fraction(kind: Kind, number: str) -> Fraction:
+    top, bottom = (int(part) for part in number.split("/"))
+    if kind is not Kind.LENGTH or bottom not in (2, 4, 8, 16, 32, 64):
+        raise ReadingRefused(
+            f"Expected {kind.with_article}, such as {RULES[kind].example}; fractions are read only for "
+            "lengths, in halves to 64ths of an inch."
+        )
+    return Fraction(top, bottom)
+
+
+def _unit(kind: Kind, typed: str, bare_unit: str | None, text: str) -> Unit:
+    rule = RULES[kind]
+    if not typed and bare_unit is not None:
+        typed = bare_unit
+    unit = rule.units.get(fold(typed))
+    if unit is not None:
+        return unit
+    if not typed:
+        raise ReadingRefused(
+            f"Expected {kind.with_article} with its unit, such as {rule.example}; got only {_shown(text)}."
+        )
+    if kind is Kind.PRESSURE and fold(typed) in ("psi", "bar", "kpa", "mpa"):
+        raise ReadingRefused(
+            f"“{typed}” may be gauge or absolute; write {_gauge_word(typed)} as read on a gauge, "
+            f"or {_absolute_word(typed)}."
+        )
+    known = _kind_of(typed)
+    but = f"; “{typed}” is a unit of {known}" if known else f"; “{typed}” is not a unit known here"
+    raise ReadingRefused(f"Expected {kind.with_article}, such as {rule.example}{but}.")
+
+
+def _gauge_word(typed: str) -> str:
+    return "psig" if fold(typed) == "psi" else f"{typed}(g)"
+
+
+def _absolute_word(typed: str) -> str:
+    return "psia" if fold(typed) == "psi" else f"{typed}(a)"
+
+
+def _kind_of(typed: str) -> str:
+    if fold(typed) in ("psi", "bar", "kpa", "mpa"):
+        return Kind.PRESSURE
+    return next((kind for kind, rule in RULES.items() if fold(typed) in rule.units), "")
+
+
+def _single(kind: Kind, number: tuple[Fraction, Unit], text: str) -> Reading:
+    value, unit = number
+    if unit.label in ("inHg", "inHg vac") and unit.gauge:
+        if unit.label == "inHg" and value > 0:
+            raise ReadingRefused(
+                f"{_shown(text)} may be a vacuum or an absolute pressure; write "
+                f"-{float(value):g} inHg or {float(value):g} inHg vac for a vacuum, "
+                f"{float(value):g} inHg(a) for absolute."
+            )
+        value = -abs(value)
+        unit = DIAL[fold("inHg")]
+    return Reading(kind, value, unit.label, text, unit.pint, unit.gauge)
+
+
+def _compound(kind: Kind, numbers: list[tuple[Fraction, Unit]], text: str) -> Reading:
+    order = RULES[kind].compound
+    labels = [unit.label for _, unit in numbers]
+    places = [order.index(label) for label in labels if label in order]
+    rising = places == sorted(set(places)) and len(places) == len(labels)
+    if not rising or any(value < 0 for value, _ in numbers[1:]):
+        raise ReadingRefused(
+            f"Expected one {kind}, such as {RULES[kind].example}; got {_shown(text)}."
+        )
+    (first, unit), *rest = numbers
+    total = first
+    for value, smaller in rest:
+        factor = _exact_ratio(smaller.label, unit.label)
+        if value * factor >= 1:
+            raise ReadingRefused(
+                f"Expected less than one {unit.label} in the {smaller.label} of {_shown(text)}."
+            )
+        total += (-1 if text.startswith(("-", "\u2212")) else 1) * value * factor
+    return Reading(kind, total, unit.label, text, unit.pint)
+
+
+def _exact_ratio(smaller: str, larger: str) -> Fraction:
+    in_seconds = {"d": 86_400, "h": 3_600, "min": 60, "s": 1}
+    in_inches = {"ft": 12, "in": 1}
+    for table in (EXACT_MG, in_seconds, in_inches):
+        if smaller in table and larger in table:
+            return Fraction(table[smaller]) / Fraction(table[larger])
+    raise AssertionError((smaller, larger))
+
+
+def _fence(reading: Reading) -> None:
+    rule = RULES[reading.kind]
+    size = reading.quantity.to(rule.base).magnitude
+    negative_allowed = rule.lowest < 0 or reading.kind is Kind.TEMPERATURE
+    if size < 0 and not negative_allowed:
+        raise ReadingRefused(
+            f"Expected {reading.kind.with_article} that is not negative; got {_shown(reading.text)}."
+        )
+    if reading.kind is Kind.PRESSURE and not reading.gauge and size < 0:
+        raise ReadingRefused(
+            f"An absolute pressure can not be negative; got {_shown(reading.text)}."
+        )
+    # A hair of slack: 0 K typed as -459.67 °F must not fall to rounding.
+    slack = 1e-9 * (1 + abs(rule.lowest))
+    if not rule.lowest - slack <= size <= rule.highest:
+        raise ReadingRefused(
+            f"{_shown(reading.text)} is outside what {reading.kind.with_article} here can be "
+            f"({rule.lowest:g} to {rule.highest:g} {LABELS.get(str(ureg.Unit(rule.base)), rule.base)}); "
+            "check the unit and decimal mark."
+        )
+
+
+def write(value: Decimal, unit: str) -> str:
+    """Text of an exact decimal in a unit, which `read` understands as the same reading."""
+    return f"{value:f} {unit}".strip()
+
+
+def show(quantity: Quantity, unit: str, places: int) -> str:
+    """Text of a quantity in a unit with fixed decimal places, thousands parted by thin spaces."""
+    number = f"{quantity.m_as(unit):,.{places}f}".replace(",", "\u202f").replace("-", "\u2212")
+    if float(number.replace("\u202f", "").replace("\u2212", "-")) == 0:
+        number = number.removeprefix("\u2212")
+    return f"{number} {LABELS.get(str(ureg.Unit(unit)), unit)}".strip()
