@@ -139,8 +139,8 @@ def _inch_fraction(kind: Kind, number: str) -> Fraction:
     top, bottom = (int(part) for part in number.split("/"))
     if kind is not Kind.LENGTH or bottom not in (2, 4, 8, 16, 32, 64):
         raise ReadingRefused(
-            f"Expected {kind.with_article}, such as {RULES[kind].example}; fractions are read only for "
-            "lengths, in halves to 64ths of an inch."
+            f"Expected {kind.with_article}, such as {RULES[kind].example}; "
+            "fractions are read only for lengths, in halves to 64ths of an inch."
         )
     return Fraction(top, bottom)
 
@@ -154,7 +154,8 @@ def _unit(kind: Kind, typed: str, bare_unit: str | None, text: str) -> Unit:
         return unit
     if not typed:
         raise ReadingRefused(
-            f"Expected {kind.with_article} with its unit, such as {rule.example}; got only {_shown(text)}."
+            f"Expected {kind.with_article} with its unit, such as {rule.example}; "
+            f"got only {_shown(text)}."
         )
     if kind is Kind.PRESSURE and fold(typed) in ("psi", "bar", "kpa", "mpa"):
         raise ReadingRefused(
@@ -230,18 +231,20 @@ def _fence(reading: Reading) -> None:
     negative_allowed = rule.lowest < 0 or reading.kind is Kind.TEMPERATURE
     if size < 0 and not negative_allowed:
         raise ReadingRefused(
-            f"Expected {reading.kind.with_article} that is not negative; got {_shown(reading.text)}."
+            f"Expected {reading.kind.with_article} that is not negative; "
+            f"got {_shown(reading.text)}."
         )
     if reading.kind is Kind.PRESSURE and not reading.gauge and size < 0:
         raise ReadingRefused(
             f"An absolute pressure can not be negative; got {_shown(reading.text)}."
         )
     # A hair of slack: 0 K typed as -459.67 °F must not fall to rounding.
+    base = LABELS.get(str(ureg.Unit(rule.base)), rule.base)
     slack = 1e-9 * (1 + abs(rule.lowest))
     if not rule.lowest - slack <= size <= rule.highest:
         raise ReadingRefused(
             f"{_shown(reading.text)} is outside what {reading.kind.with_article} here can be "
-            f"({rule.lowest:g} to {rule.highest:g} {LABELS.get(str(ureg.Unit(rule.base)), rule.base)}); "
+            f"({rule.lowest:g} to {rule.highest:g} {base}); "
             "check the unit and decimal mark."
         )
 
