@@ -1,4 +1,4 @@
-"""The shop's registers: what is asked of a site, an equipment, a cylinder, a person, an instrument."""
+"""The registers: what is asked of a site, an equipment, a cylinder, a person, an instrument."""
 
 from chargebench.steps.form import Asks, Field, Form
 from chargebench.units import Kind
