@@ -16,6 +16,7 @@ from chargebench.units.registry import (
     mg,
     ureg,
 )
+from chargebench.units.shown import System, shown, unit_for
 from chargebench.units.tables import RULES, Kind
 
 __all__ = [
@@ -26,6 +27,7 @@ __all__ = [
     "Q",
     "Quantity",
     "Reading",
+    "System",
     "absolute",
     "air_pressure_at",
     "dimensions",
@@ -34,6 +36,8 @@ __all__ = [
     "mg",
     "read",
     "show",
+    "shown",
+    "unit_for",
     "ureg",
     "write",
 ]

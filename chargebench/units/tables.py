@@ -199,4 +199,13 @@ LABELS: dict[str, str] = {
         _PERCENT,
     )
     for unit in table.values()
-} | {"delta_degree_Fahrenheit": "°F", "kelvin": "K"}
+} | {
+    "delta_degree_Fahrenheit": "°F",
+    "kelvin": "K",
+    "bar": "bar(a)",
+    "pound_force_per_square_inch": "psia",
+    "pascal / minute": "Pa/min",
+    "micron_Hg / minute": "micron/min",
+    "kilogram / meter ** 3": "kg/m³",
+    "pound / foot ** 3": "lb/ft³",
+}
