@@ -77,6 +77,21 @@ SOURCES: dict[str, Source] = {
     "PFEIFFER": Source("Pfeiffer Vacuum, Know-How Book, 7.1.2: leak rate q = V dp/dt"),
     "ACHR153295": Source("ACHR News 153295, nitrogen pressure test and temperature"),
     "ACHR111771": Source("ACHR News 111771, On the level: filling cylinders"),
+    "CHARGEBENCH": Source("a working figure of this program, chosen by judgement; not a standard"),
+    "ADR-P200": Source("ADR, packing instruction P200, filling of liquefied gases"),
+    "ACHR-BLENDS": Source("ACHR News, The new wave of blends: evacuation and charging of blends"),
+    "AMANA-HP": Source("Heat-pump service manual, Amana 2916779, p. 7: vacuum and its rise"),
+    "HVACSPEC": Source("hvacspecialists.info: deep vacuum dehydration; choosing a charging scale"),
+    "JSWMI445": Source("jswmi.happyfox.com, knowledge base 445: vacuum rise test"),
+    "CARRIER19EX": Source("Carrier 17/19EX chiller manual: standing vacuum test"),
+    "HVACLAB": Source("hvaclaboratory.com: resolution and accuracy of charging scales"),
+    "UNEP-HC": Source("UNEP technician manual on hydrocarbons, p. 136"),
+    "A3-MANUALS": Source(
+        "Appliance makers' service instructions for flammable refrigerants "
+        "(Perlick BBR96, Hussmann SGN141S, Argo Alice 13, Haier 3379715, Bimar, HTW, Carrier 42QHC)"
+    ),
+    "29CFR1910": Source("29 CFR 1910.157, portable fire extinguishers, as named in SNAP conditions"),
+    "FORANE": Source("Arkema Forane technical tip: cylinder valves for A2L refrigerants"),
     "COMMON": Source("common practice of the trade; no published source"),
 }
 
