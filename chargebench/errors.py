@@ -1,5 +1,7 @@
 """The exception tree: refusals a user can act on; a bug is an assert and is logged."""
 
+from collections.abc import Mapping
+
 
 class ChargebenchError(Exception):
     """A refusal: its text says what was expected and, where it helps, what to do next."""
@@ -7,6 +9,10 @@ class ChargebenchError(Exception):
 
 class ReadingRefused(ChargebenchError):
     """Typed text that is not the reading asked for."""
+
+
+class SeriesRefused(ReadingRefused):
+    """Pasted or filed text that is not two columns of time and reading; names the line."""
 
 
 class UnknownRefrigerant(ChargebenchError):
@@ -50,7 +56,11 @@ class JobClosed(PostingRefused):
 
 
 class StepRefused(ChargebenchError):
-    """A step that can not be signed yet; names each field and what it wants."""
+    """A form that can not be signed yet; `fields` has a sentence for each field's path."""
+
+    def __init__(self, title: str, fields: Mapping[str, str]) -> None:
+        self.fields = dict(fields)
+        super().__init__(f"{title}: " + " ".join(self.fields.values()))
 
 
 class JobFileRefused(ChargebenchError):
