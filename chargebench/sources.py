@@ -90,7 +90,9 @@ SOURCES: dict[str, Source] = {
         "Appliance makers' service instructions for flammable refrigerants "
         "(Perlick BBR96, Hussmann SGN141S, Argo Alice 13, Haier 3379715, Bimar, HTW, Carrier 42QHC)"
     ),
-    "29CFR1910": Source("29 CFR 1910.157, portable fire extinguishers, as named in SNAP conditions"),
+    "29CFR1910": Source(
+        "29 CFR 1910.157, portable fire extinguishers, as named in SNAP conditions"
+    ),
     "FORANE": Source("Arkema Forane technical tip: cylinder valves for A2L refrigerants"),
     "COMMON": Source("common practice of the trade; no published source"),
 }
