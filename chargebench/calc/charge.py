@@ -60,12 +60,10 @@ class CylinderLine:
     @property
     def into_equipment(self) -> Quantity:
         """Mass [g] that reached the equipment."""
-        gone = (self.start - self.end).to("g")
-        into: Quantity = -gone
+        gone = self.start.m_as("g") - self.end.m_as("g")
         if self.arrangement is Arrangement.EQUIPMENT:
-            return into
-        into = gone - self.hose.to("g") + self.hose_at_start.to("g")
-        return into
+            return Q(-gone, "g")
+        return Q(gone - self.hose.m_as("g") + self.hose_at_start.m_as("g"), "g")
 
     @property
     def left_cylinder(self) -> Quantity:

@@ -1,0 +1,275 @@
+"""Decay test after evacuation: tight, moisture, leak or not yet decided, and the leak left open.
+
+Numbers come as minutes and absolute pascals, for they are many. The verdict is never turned into
+grams a year: the flow through a leak under vacuum and under pressure differ by a factor of 14 to
+28 between viscous and molecular flow, and a liquid-side leak passes far more.
+"""
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from enum import StrEnum
+
+from chargebench.calc.decay_fit import Fit, fit
+from chargebench.errors import OutsideDomain
+from chargebench.units import Q, Quantity
+
+MICRON_PA = 101_325 / 760_000  # NISTSP811, B.8: 1 mmHg = 133.3224 Pa
+
+
+class DecayWord(StrEnum):
+    """What a decay test says."""
+
+    TIGHT = "tight"
+    MOISTURE = "moisture"
+    LEAK = "leak"
+    UNDECIDED = "not yet decided"
+
+
+@dataclass(frozen=True, slots=True)
+class DecayLimits:
+    """Limits of the decision rule; the defaults are our own choice, not a standard.
+
+    They were chosen on simulated tests (tests/simulate_decay.py), which are not field data.
+    """
+
+    slope_allowed: float = 5.0  # micron/min: a leak is at least this; a tight system rises less
+    rise_allowed: float = 150.0  # micron, beyond slope_allowed x length: outgassing let through
+    slope_open: float = 10.0  # micron/min: tight needs an upper limit below this + rise/length
+    share: float = 0.5  # of the rise: the linear part decides between leak and moisture
+    margin: float = 2.0  # AICc by which one shape must be better to be called better
+    minutes_least: float = 10.0  # nothing is said before
+    minutes_firm: float = 20.0  # a verdict before is not firm
+    gauge_gain: float = 0.10  # error of the gauge in proportion; widens the slope limits
+    noise_floor: float = 0.003  # relative scatter below which agreement is not believed
+
+
+@dataclass(frozen=True, slots=True)
+class DecayVerdict:
+    """Verdict on a decay test, with the figures of its two sentences and the fitted shape."""
+
+    word: DecayWord
+    firm: bool  # long enough for a firm verdict
+    reason: str
+    minutes: float
+    minutes_more: float  # to go on for a firm verdict; an estimate beyond `minutes_firm`
+    slope_upper: float | None = None  # Pa/min: a leak below this can not be excluded
+    slope_lower: float | None = None  # Pa/min
+    fit: Fit | None = field(default=None, repr=False)
+
+    @property
+    def slope_upper_micron(self) -> float | None:
+        """Leak [micron/min] that can not be excluded."""
+        return None if self.slope_upper is None else self.slope_upper / MICRON_PA
+
+
+def _undecided(reason: str, minutes: float, limits: DecayLimits) -> DecayVerdict:
+    more = max(limits.minutes_firm - minutes, 0.0)
+    return DecayVerdict(
+        DecayWord.UNDECIDED, firm=False, reason=reason, minutes=minutes, minutes_more=more
+    )
+
+
+def judge(
+    minutes: Sequence[float],
+    pascals: Sequence[float],
+    limits: DecayLimits = DecayLimits(),
+    *,
+    water_pa: float | None = None,
+) -> DecayVerdict:
+    """Verdict on the pressure rise of an isolated, evacuated system.
+
+    Parameters
+    ----------
+    minutes : sequence of float [min], shape (n,)
+        Times of the readings, any spacing, any order.
+    pascals : sequence of float [Pa], shape (n,)
+        Absolute pressures, above zero.
+    limits : DecayLimits [micron/min, micron, min]
+        Of the decision rule.
+    water_pa : float [Pa] or None
+        Vapour pressure of water at the coldest spot measured; moisture alone can not rise above.
+
+    Returns
+    -------
+    DecayVerdict [Pa/min, min]
+        Word, reason, the slope that can not be excluded, minutes more, fitted shape and band.
+
+    Raises
+    ------
+    OutsideDomain
+        Readings that are not finite, or pressures not above zero.
+
+    Notes
+    -----
+    p(t) = p0 + (Q/V) t + b (1 - exp(-t/tau)): a leak is a straight line while p is far below the
+    air's pressure; evaporation and desorption level off. Slow outgassing rises as a logarithm and
+    passes for either, so it is fitted too. Limits are 95 % profile-likelihood limits.
+
+    Source
+    ------
+    PFEIFFER, 7.1.2 (q = V dp/dt); AICC (choice between shapes); limits COMMON, our own choice.
+    """
+    assert len(minutes) == len(pascals), "a pressure for each time"
+    readings = sorted(zip(minutes, pascals, strict=True))
+    for at, pressure in readings:
+        if not (math.isfinite(at) and math.isfinite(pressure) and pressure > 0):
+            raise OutsideDomain(
+                "Expected finite times and absolute pressures above zero; a gauge that shows "
+                "0 micron is below its range: enter the smallest figure it can show."
+            )
+    length = readings[-1][0] - readings[0][0] if readings else 0.0
+    if len({at for at, _ in readings}) < 3:
+        return _undecided("At least three readings at different times are needed.", length, limits)
+    times, pressures = zip(*readings, strict=True)
+    fitted = fit(times, pressures, noise_floor=limits.noise_floor)
+    word, reason = _word(fitted, length, limits)
+    if word is DecayWord.MOISTURE and water_pa is not None and max(pressures) > water_pa:
+        word, reason = (
+            DecayWord.UNDECIDED,
+            "It levels off, but above the vapour pressure of water at the temperature given: not "
+            "water alone. Refrigerant out of the oil or a leak stays possible.",
+        )
+    gain = 1 + limits.gauge_gain
+    firm = length >= limits.minutes_firm and word is not DecayWord.UNDECIDED
+    return DecayVerdict(
+        word=word,
+        firm=firm,
+        reason=reason,
+        minutes=length,
+        minutes_more=0.0 if firm else _minutes_more(fitted, length, limits),
+        slope_upper=max(fitted.slope.high, 0.0) * gain,
+        slope_lower=max(fitted.slope.low, 0.0) / gain,
+        fit=fitted,
+    )
+
+
+def _word(fitted: Fit, length: float, limits: DecayLimits) -> tuple[DecayWord, str]:
+    """The decision rule, in order: tight, leak, moisture, otherwise not yet decided."""
+    if length < limits.minutes_least:
+        return DecayWord.UNDECIDED, f"A test under {limits.minutes_least:g} min tells too little."
+    slope_least = limits.slope_allowed * MICRON_PA
+    rise_most = (limits.slope_allowed * length + limits.rise_allowed) * MICRON_PA
+    open_most = (limits.slope_open + limits.rise_allowed / length) * MICRON_PA
+    gain = 1 + limits.gauge_gain
+    if fitted.rise.high * gain <= rise_most and fitted.slope.high * gain <= open_most:
+        return DecayWord.TIGHT, "The whole rise stays within what a tight, dry system shows."
+    best = min(fitted.information.values(), default=0.0)
+    above = {name: value - best for name, value in fitted.information.items()}
+    others = [value for name, value in above.items() if name != "log rise"]
+    log_close = above.get("log rise", math.inf) <= limits.margin
+    log_best = bool(others) and above.get("log rise", math.inf) == 0 and min(others) > limits.margin
+    straight = above.get("line", math.inf) == 0
+    linear = fitted.linear_share.low > limits.share or fitted.line_significant
+    if fitted.slope.low > slope_least and (linear or straight):
+        if log_close:
+            return DecayWord.UNDECIDED, "Slow outgassing would look the same as a leak so far."
+        return DecayWord.LEAK, "The pressure goes on rising in a straight line."
+    curved = fitted.curve_significant and not fitted.line_significant
+    if (curved and fitted.linear_share.high <= limits.share) or log_best:
+        return DecayWord.MOISTURE, "The rise levels off as it does over water or wet oil."
+    return DecayWord.UNDECIDED, "The readings fit more than one cause so far."
+
+
+def _minutes_more(fitted: Fit, length: float, limits: DecayLimits) -> float:
+    """Minutes to go on: to a firm length, beyond it by how the slope limits narrow.
+
+    The half-width of a slope falls about as length**-1.5 at a steady pace of readings; it must
+    become smaller than the distance to the limit it straddles. Not more than doubling.
+    """
+    short = limits.minutes_firm - length
+    if short > 0:
+        return short
+    half = (fitted.slope.high - fitted.slope.low) / 2
+    distance = abs(fitted.best_slope - limits.slope_allowed * MICRON_PA)
+    factor = (half / distance) ** (2 / 3) if distance > 0 else 2.0
+    return math.ceil(length * (min(max(factor, 1.25), 2.0) - 1))
+
+
+class RuleWord(StrEnum):
+    """How a decay test stands against a standard's pass rule."""
+
+    PASSED = "passed"
+    FAILED = "failed"
+    TOO_SHORT = "not held long enough"
+    NOT_DEEP = "vacuum not deep enough"
+
+
+@dataclass(frozen=True, slots=True)
+class DecayRule:
+    """Pass rule of a standard or a maker: pull down to, hold for, rise or end at most."""
+
+    name: str
+    pull_to: Quantity
+    hold: Quantity
+    source: str
+    allowed_rise: Quantity | None = None
+    end_at_most: Quantity | None = None
+    strictly_below: bool = False  # the start must be below `pull_to`, not at it
+
+
+@dataclass(frozen=True, slots=True)
+class RuleResult:
+    """A pass rule applied to the readings."""
+
+    rule: DecayRule
+    word: RuleWord
+    start: Quantity
+    highest_rise: Quantity
+    held: Quantity
+    minutes_more: float
+
+
+def standard_rules(
+    minutes: Sequence[float], pascals: Sequence[float], rules: Sequence[DecayRule]
+) -> tuple[RuleResult, ...]:
+    """Pass rules of standards and makers, applied to the same readings.
+
+    Parameters
+    ----------
+    minutes : sequence of float [min], shape (n,)
+        Times of the readings; the hold begins at the first.
+    pascals : sequence of float [Pa], shape (n,)
+        Absolute pressures.
+    rules : sequence of DecayRule [Pa, h]
+        Rows of the rule set.
+
+    Returns
+    -------
+    tuple of RuleResult [Pa, h, min]
+        In the order of the rules; none without readings.
+
+    Notes
+    -----
+    A rule fails as soon as one reading within the hold is above it; it passes only when the hold
+    is over. Readings after the hold are not asked for and do not count.
+
+    Source
+    ------
+    RD552/2019, IF-09 1.6 (a pass rule of this form; the figures are rule-set data).
+    """
+    readings = sorted(zip(minutes, pascals, strict=True))
+    return tuple(_apply(rule, readings) for rule in rules) if readings else ()
+
+
+def _apply(rule: DecayRule, readings: Sequence[tuple[float, float]]) -> RuleResult:
+    first, start = readings[0]
+    hold, target = rule.hold.m_as("min"), rule.pull_to.m_as("Pa")
+    # The reading that ends the hold counts: nothing is known between it and the one before.
+    within = [(at - first, pa) for at, pa in readings if at - first <= hold * (1 + 1e-9)]
+    after = [(at - first, pa) for at, pa in readings if at - first > hold * (1 + 1e-9)]
+    if within[-1][0] < hold * (1 - 1e-9) and after:
+        within.append(after[0])
+    rise, held = max(pa for _, pa in within) - start, within[-1][0]
+    slack = 1e-9 * max(start, 1.0)  # typed decimals, not the bits of their conversion, decide
+    rise_bad = rule.allowed_rise is not None and rise > rule.allowed_rise.m_as("Pa") + slack
+    end_bad = rule.end_at_most is not None and start + rise > rule.end_at_most.m_as("Pa") + slack
+    too_high = start > target + slack or (rule.strictly_below and start >= target - slack)
+    more = max(hold - held, 0.0)
+    if too_high:
+        word = RuleWord.NOT_DEEP
+    elif rise_bad or end_bad:
+        word = RuleWord.FAILED
+    else:
+        word = RuleWord.TOO_SHORT if more > 1e-9 * hold else RuleWord.PASSED
+    return RuleResult(rule, word, Q(start, "Pa"), Q(rise, "Pa"), Q(held / 60, "hour"), more)
