@@ -1,0 +1,154 @@
+"""The shape of a job file's values: objects, lists, text, times; a form's typed text."""
+
+import difflib
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any
+
+from chargebench.jobfile.text import odd_character, twice
+from chargebench.steps.form import (
+    LINES_MOST,
+    TEXT_LONGEST,
+    TICK_FIELDS,
+    Asks,
+    Field,
+    Form,
+    Typed,
+    answer,
+)
+
+ID_LONGEST = 40
+
+
+@dataclass(slots=True)
+class Place:
+    """Where in the file the reader is, and the problems found so far."""
+
+    path: str = ""
+    problems: list[str] = field(default_factory=list)
+
+    def at(self, key: str | int) -> "Place":
+        """A place inside this one."""
+        inside = f"[{key}]" if isinstance(key, int) else f".{key}" if self.path else key
+        return Place(self.path + inside, self.problems)
+
+    def refuse(self, sentence: str) -> None:
+        """Note a problem here."""
+        self.problems.append(f"{self.path or 'file'}: {sentence}")
+
+
+def typed_text(value: Any, form: Form, place: Place) -> Typed | None:
+    """Typed text of a form: shape first, then each field as the form reads it."""
+    before = len(place.problems)
+    shaped = _shape(value, form.fields, place)
+    if shaped is None or len(place.problems) > before:
+        return None
+    answers = answer(form, shaped)
+    for path, sentence in answers.refusals.items():
+        place.at(path).refuse(sentence)
+    for path, label in answers.missing.items():
+        place.at(path).refuse(f"Expected {label}; nothing is there.")
+    return shaped
+
+
+def _shape(value: Any, fields: Sequence[Field], place: Place) -> dict[str, Any] | None:
+    by_key = {each.key: each for each in fields}
+    if not known_keys(value, tuple(by_key), (), place):
+        return None
+    return {key: _given(given, by_key[key], place.at(key)) for key, given in value.items()}
+
+
+def _given(value: Any, each: Field, place: Place) -> Any:
+    if each.asks not in (Asks.LINES, Asks.TICKS):
+        return a_text(value, place, TEXT_LONGEST, such_as=each.example)
+    inner = TICK_FIELDS if each.asks is Asks.TICKS else each.fields
+    lines = a_list(value, place, LINES_MOST)
+    return [_shape(line, inner, place.at(at)) or {} for at, line in enumerate(lines)]
+
+
+def known_keys(value: Any, known: Sequence[str], needed: Sequence[str], place: Place) -> bool:
+    """Whether a value is an object of known keys with the needed ones; notes what is not."""
+    if not isinstance(value, dict):
+        place.refuse(f"Expected an object {{...}}; got {named(value)}.")
+        return False
+    if twice(value):
+        place.refuse(f"“{twice(value)[:ID_LONGEST]}” stands twice.")
+        return False
+    unknown = [key for key in value if key not in known]
+    for key in unknown:
+        near = difflib.get_close_matches(key, known, n=1)
+        hint = f"; did you mean “{near[0]}”?" if near else f"; known are: {', '.join(known)}."
+        place.refuse(f"Unknown field “{key[:ID_LONGEST]}”{hint}")
+    missing = [key for key in needed if key not in value]
+    for key in missing:
+        place.at(key).refuse("Expected this field; it is missing.")
+    return not unknown and not missing
+
+
+def an_object(value: Any, place: Place) -> dict[str, Any]:
+    """An object with keys of its own choice; empty with the problem noted."""
+    return (
+        value
+        if known_keys(value, tuple(value) if isinstance(value, dict) else (), (), place)
+        else {}
+    )
+
+
+def a_list(value: Any, place: Place, most: int) -> list[Any]:
+    """A list of at most so many items; empty with the problem noted."""
+    if not isinstance(value, list):
+        place.refuse(f"Expected a list [...]; got {named(value)}.")
+        return []
+    if len(value) > most:
+        place.refuse(f"Expected at most {most} lines; got {len(value)}.")
+        return []
+    return value
+
+
+def a_text(value: Any, place: Place, longest: int, *, such_as: str = "") -> str:
+    """Text that can be seen; empty with the problem noted."""
+    if not isinstance(value, str):
+        example = f", such as “{such_as}”" if such_as else ""
+        place.refuse(f"Expected text in quotes{example}; got {named(value)}.")
+        return ""
+    if len(value) > longest:
+        place.refuse(f"Expected at most {longest} characters; got {len(value)}.")
+        return ""
+    odd = odd_character(value)
+    if odd:
+        place.refuse(f"Expected text that can be seen; it holds the character {odd}.")
+        return ""
+    return value
+
+
+def named(value: Any) -> str:
+    """What a JSON value is, as a refusal names it."""
+    match value:
+        case None:
+            return "null"
+        case bool():
+            return "true" if value else "false"
+        case int() | float():
+            return f"the number {value:g}"
+        case str():
+            return "text"
+        case list():
+            return "a list"
+        case _:
+            return "an object"
+
+
+def a_time(value: Any, place: Place) -> datetime | None:
+    """A time with its zone; None with the problem noted."""
+    try:
+        when = datetime.fromisoformat(value)
+    except (TypeError, ValueError):
+        when = None
+    if when is None or when.tzinfo is None:
+        got = f"“{value[:ID_LONGEST]}”" if isinstance(value, str) else named(value)
+        place.refuse(
+            f"Expected a date and time with its zone, such as 2026-03-04T08:10-05:00; got {got}."
+        )
+        return None
+    return when
