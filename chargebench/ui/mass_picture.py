@@ -1,0 +1,148 @@
+"""The mass picture: a weigh-in drawn to scale against its nameplate; moves as one types."""
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from chargebench.ui import theme
+from chargebench.ui.ink import Ink, ink
+from chargebench.ui.mass_bar import MassBar, close_range, draw_shape, whole_range
+from chargebench.ui.mass_view import OVER, TOO_COARSE, UNDER, MassView
+
+WEIGHT = {OVER: "stop", UNDER: "check", TOO_COARSE: "check"}
+_MARGIN = 10.0
+_ROW = 1.25  # lines of text a row of figures takes
+_NO_NAMEPLATE = (
+    "The charge is drawn here against the nameplate, once the nameplate charge is typed."
+)
+
+
+class MassPicture(QWidget):
+    """Bar from zero past the nameplate, a close-up around it, the verdict and every figure."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view: MassView | None = None
+        self.setAccessibleName("Mass")
+        self.setAccessibleDescription(_NO_NAMEPLATE)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
+
+    @property
+    def view(self) -> MassView | None:
+        """What is drawn."""
+        return self._view
+
+    def show_mass(self, view: MassView | None) -> None:
+        """Draw a weigh-in; None while there is no nameplate to draw against."""
+        if view == self._view:
+            return
+        self._view = view
+        self.setAccessibleDescription(view.sentence if view else _NO_NAMEPLATE)
+        self.updateGeometry()
+        self.update()
+
+    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """Room for the words, both bars and every figure."""
+        line = self.fontMetrics().lineSpacing()
+        rows = len(self._view.rows) if self._view else 2
+        return QSize(20 * theme.em(), round(line * (13.5 + _ROW * rows)))
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """As small as it stays readable."""
+        return QSize(15 * theme.em(), self.sizeHint().height())
+
+    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
+        """Draw it all, from the verdict down."""
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        colours = ink()
+        room = QRectF(self.rect()).adjusted(_MARGIN, 6, -_MARGIN, -6)
+        flags = Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
+        if self._view is None:
+            painter.setPen(colours.quiet)
+            painter.drawText(room, flags, _NO_NAMEPLATE)
+            return
+        below = _verdict(painter, room, self._view, colours)
+        below = _bars(painter, room, below, self._view, colours)
+        _rows(painter, room, below, self._view, colours)
+
+
+def _verdict(painter: QPainter, room: QRectF, view: MassView, colours: Ink) -> float:
+    """Write the verdict beside its shape; how far down it reached."""
+    judged = view.difference is not None and bool(view.word)
+    colour = colours.of_level(WEIGHT.get(view.word, "")) if judged else colours.text
+    plain = painter.font()
+    font = QFont(plain)
+    font.setPointSizeF(plain.pointSizeF() * 1.15)
+    font.setBold(True)
+    painter.setFont(font)
+    size = QFontMetricsF(font).lineSpacing()
+    flags = Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
+    space = room.adjusted(size + 8 if judged else 0, 0, 0, 0)
+    if judged:
+        box = QRectF(room.left(), room.top(), size, size)
+        draw_shape(painter, box, view.word, colour, colours.ground)
+    painter.setPen(colour)
+    took = painter.boundingRect(space, flags, view.verdict)
+    painter.drawText(space, flags, view.verdict)
+    painter.setFont(plain)
+    return max(took.bottom(), room.top() + size)
+
+
+def _bars(painter: QPainter, room: QRectF, top: float, view: MassView, colours: Ink) -> float:
+    """Draw the whole bar, and under it the close-up around the nameplate."""
+    line = QFontMetricsF(painter.font()).lineSpacing()
+    words = f"nameplate {view.text(view.nameplate)}"
+    if view.tolerance.magnitude:
+        words += f" ±{view.text(view.tolerance)}"
+    box = QRectF(room.left(), top + 2.0 * line, room.width(), 1.7 * line)
+    lowest, highest = whole_range(view)
+    whole = MassBar(view, box, lowest, highest)
+    plate = whole.x(view.size(view.nameplate))
+    _text_at(painter, room, plate, box.top() - 0.8 * line, words, colours.text)
+    whole.draw(painter, colours)
+    ends = box.bottom() + 1.1 * line
+    _text_at(painter, room, room.left(), ends, "0", colours.quiet)
+    _text_at(painter, room, room.right(), ends, _round(view, highest), colours.quiet)
+
+    lowest, highest = close_range(view)
+    close = QRectF(room.left(), box.bottom() + 2.3 * line, room.width(), 2.2 * line)
+    fan = QColor(colours.line)
+    painter.setPen(QPen(fan, 1, Qt.PenStyle.DotLine))
+    for mass, corner in ((lowest, close.topLeft()), (highest, close.topRight())):
+        painter.drawLine(QPointF(whole.x(mass), box.bottom() + 2), corner)
+    bar = MassBar(view, close, lowest, highest)
+    bar.draw(painter, colours)
+    ends = close.bottom() + 1.1 * line
+    _text_at(painter, room, room.left(), ends, _round(view, lowest), colours.quiet)
+    _text_at(painter, room, room.right(), ends, _round(view, highest), colours.quiet)
+    _text_at(painter, room, bar.x(view.size(view.nameplate)), ends, "▲ stop here", colours.text)
+    return close.bottom() + 1.7 * line
+
+
+def _text_at(
+    painter: QPainter, room: QRectF, x: float, baseline: float, words: str, colour: QColor
+) -> None:
+    """Write words centred on a place, kept inside the room."""
+    wide = QFontMetricsF(painter.font()).horizontalAdvance(words)
+    left = min(max(x - wide / 2, room.left()), room.right() - wide)
+    painter.setPen(colour)
+    painter.drawText(QPointF(left, baseline), words)
+
+
+def _round(view: MassView, size: float) -> str:
+    unit = view.text(view.nameplate).split()[-1]
+    return f"{size:.3g} {unit}"
+
+
+def _rows(painter: QPainter, room: QRectF, top: float, view: MassView, colours: Ink) -> None:
+    """Write every figure; label and value share a row where they fit."""
+    metrics = QFontMetricsF(painter.font())
+    line = metrics.lineSpacing() * _ROW
+    label_wide = max(metrics.horizontalAdvance(label) for label, _ in view.rows) + metrics.height()
+    for label, value in view.rows:
+        painter.setPen(colours.quiet)
+        painter.drawText(QPointF(room.left(), top + line * 0.8), label)
+        painter.setPen(colours.text)
+        painter.drawText(QPointF(room.left() + label_wide, top + line * 0.8), value)
+        top += line
