@@ -55,6 +55,22 @@ class JobClosed(PostingRefused):
     """An entry for a job that is closed."""
 
 
+class UnknownJob(PostingRefused):
+    """An entry for a job that the ledger does not know, or that does not fit the job's state."""
+
+
+class AlreadyRecorded(PostingRefused):
+    """An id that already stands for a different entry."""
+
+
+class NotReversible(PostingRefused):
+    """A reversal of what is not there, is already reversed, or is corrected in another way."""
+
+
+class StorageRefused(PostingRefused):
+    """The disk or the file did not take it: full, locked, read-only; nothing was recorded."""
+
+
 class StepRefused(ChargebenchError):
     """A form that can not be signed yet; `fields` has a sentence for each field's path."""
 
@@ -69,3 +85,7 @@ class JobFileRefused(ChargebenchError):
 
 class ExportRefused(ChargebenchError):
     """An export that could not be written, or was cancelled."""
+
+
+class PressureTooHigh(ChargebenchError):
+    """A test pressure above the lowest design pressure of the equipment, or with none known."""

@@ -61,11 +61,13 @@ SOURCES: dict[str, Source] = {
         "Annex DD of IEC 60335-2-40 and -2-89, servicing with flammable refrigerants",
         "as reprinted in appliance manuals",
     ),
+    "UL-A2L": Source("UL charge tables for A2L refrigerants, as quoted in the trade press"),
     "SNAP": Source(
         "EPA SNAP listings: 76 FR 78832 (2011), 2018 rule, 40 CFR 82 subpart G appendix V, "
         "89 FR 50410 (2024)"
     ),
     "EN378": Source("EN 378, refrigerating systems and heat pumps: safety and environment", "2016"),
+    "CLENSHAW": Source("C. W. Clenshaw, A note on the summation of Chebyshev series, MTAC 9 (1955) 118"),
     "COOLPROP": Source(
         "I. H. Bell et al., CoolProp, Ind. Eng. Chem. Res. 53 (2014) 2498", "version 8.0.0"
     ),
@@ -94,6 +96,16 @@ SOURCES: dict[str, Source] = {
         "29 CFR 1910.157, portable fire extinguishers, as named in SNAP conditions"
     ),
     "FORANE": Source("Arkema Forane technical tip: cylinder valves for A2L refrigerants"),
+    "JCGM106": Source(
+        "JCGM 106:2012, The role of measurement uncertainty in conformity assessment"
+    ),
+    "AICC": Source(
+        "C. M. Hurvich, C.-L. Tsai, Regression and time series model selection in small samples, "
+        "Biometrika 76 (1989) 297"
+    ),
+    "LEAKFLOW": Source(
+        "LACO Titan Versa manual, section 10: leak rates of other gases, viscous and molecular"
+    ),
     "COMMON": Source("common practice of the trade; no published source"),
 }
 

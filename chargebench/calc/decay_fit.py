@@ -21,7 +21,7 @@ _T95 = {
 }  # fmt: skip
 _T95_LIMIT = 1.960
 _ANGLES = np.linspace(0.0, 2 * math.pi, 96, endpoint=False)
-_TIMES = 100  # time constants tried
+_TIMES = 72  # time constants tried
 _LEAST_FOR_CURVES = 5  # readings; with fewer only constant and line can be told apart
 
 

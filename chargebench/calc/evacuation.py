@@ -14,6 +14,10 @@ from chargebench.calc.decay_fit import Fit, fit
 from chargebench.errors import OutsideDomain
 from chargebench.units import Q, Quantity
 
+NOT_WATER = (
+    "It levels off, but above the vapour pressure of water at the temperature given: not water "
+    "alone. Refrigerant out of the oil or a leak stays possible."
+)
 MICRON_PA = 101_325 / 760_000  # NISTSP811, B.8: 1 mmHg = 133.3224 Pa
 
 
@@ -125,11 +129,7 @@ def judge(
     fitted = fit(times, pressures, noise_floor=limits.noise_floor)
     word, reason = _word(fitted, length, limits)
     if word is DecayWord.MOISTURE and water_pa is not None and max(pressures) > water_pa:
-        word, reason = (
-            DecayWord.UNDECIDED,
-            "It levels off, but above the vapour pressure of water at the temperature given: not "
-            "water alone. Refrigerant out of the oil or a leak stays possible.",
-        )
+        word, reason = DecayWord.UNDECIDED, NOT_WATER
     gain = 1 + limits.gauge_gain
     firm = length >= limits.minutes_firm and word is not DecayWord.UNDECIDED
     return DecayVerdict(
