@@ -1,0 +1,199 @@
+"""The decay plot: pressure over minutes with the fitted shape, its limits and the pass rules."""
+
+from math import ceil, floor, log10
+from typing import Any
+
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtGui import QColor, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+
+from chargebench.ui import theme
+from chargebench.ui.decay_view import DecayView
+from chargebench.ui.ink import ink
+from chargebench.ui.shapes import Shape
+
+SHAPES = {"tight": "signed", "moisture": "check", "leak": "stop", "not yet decided": "open"}
+_EMPTY = "The decay test is drawn here from the first reading on."
+
+
+class DecayPlot(QWidget):
+    """Plot with the two sentences under it: the verdict, and what stays open."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view: DecayView | None = None
+        self._chart: _Chart | None = None
+        self._place = QVBoxLayout()
+        self._shape = Shape()
+        self.verdict = _sentence("head")
+        self.left_open = _sentence("")
+        says = QHBoxLayout()
+        says.addWidget(self._shape, 0, Qt.AlignmentFlag.AlignTop)
+        says.addWidget(self.verdict, 1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addLayout(self._place, 1)
+        layout.addLayout(says)
+        layout.addWidget(self.left_open)
+        self.setAccessibleName("Decay test")
+        self.show_decay(None)
+
+    @property
+    def view(self) -> DecayView | None:
+        """What is drawn."""
+        return self._view
+
+    @property
+    def chart(self) -> "_Chart | None":
+        """The chart, once it has been shown."""
+        return self._chart
+
+    def show_decay(self, view: DecayView | None) -> None:
+        """Draw a decay test; None before the first reading."""
+        self._view = view
+        self.verdict.setText(view.verdict if view else _EMPTY)
+        self.left_open.setText(view.left_open if view else "")
+        self.left_open.setVisible(bool(view and view.left_open))
+        self._shape.show_shape(SHAPES.get(view.word, "") if view else "")
+        self._shape.setVisible(bool(view and view.word))
+        self.setAccessibleDescription(view.sentence if view else _EMPTY)
+        if self._chart is not None:
+            self._chart.draw(view)
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Make the chart when it is first looked at: the plotting library is slow to load."""
+        if self._chart is None:
+            self._chart = _Chart()
+            self._place.addWidget(self._chart.widget)
+            self._chart.draw(self._view)
+        super().showEvent(event)
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
+        """Follow light and dark, and the size of text."""
+        if event.type() == QEvent.Type.PaletteChange and self._chart is not None:
+            self._chart.draw(self._view)
+        super().changeEvent(event)
+
+
+def _sentence(weight: str) -> QLabel:
+    label = QLabel()
+    label.setWordWrap(True)
+    label.setProperty("weight", weight)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    label.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
+    return label
+
+
+class _Chart:
+    """The plotting library's widget, drawn anew for each reading."""
+
+    def __init__(self) -> None:
+        import pyqtgraph  # slow to load, and most jobs never show it
+
+        self._pg: Any = pyqtgraph
+        self.plot: Any = pyqtgraph.PlotWidget()
+        self.widget: QWidget = self.plot
+        self.widget.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.widget.setMinimumHeight(9 * theme.em())
+        self.plot.setMenuEnabled(False)
+        self.plot.setMouseEnabled(x=False, y=False)
+        self.plot.hideButtons()
+        self.plot.setLogMode(x=False, y=True)
+
+    def draw(self, view: DecayView | None) -> None:
+        """Draw it all again; a test has tens of readings."""
+        colours = ink()
+        self.plot.clear()
+        self.plot.setBackground(colours.paper)
+        for side, words in (
+            ("left", f"pressure, {view.unit if view else 'Pa'}"),
+            ("bottom", "min"),
+        ):
+            axis = self.plot.getAxis(side)
+            axis.setPen(colours.quiet)
+            axis.setTextPen(colours.text)
+            axis.setTickFont(self.widget.font())
+            axis.setLabel(words, color=colours.text.name())
+            axis.setGrid(40)
+        if view is None or not view.minutes:
+            self.plot.setXRange(0, 20, padding=0.01)
+            self._scale(1.0, 1000.0)
+            return
+        self._fitted(view, colours.note)
+        self.plot.plot(
+            list(view.minutes),
+            [view.size(each) for each in view.pascals],
+            pen=None,
+            symbol="o",
+            symbolSize=9,
+            symbolBrush=colours.text,
+            symbolPen=self._pg.mkPen(colours.paper, width=1.5),
+        )
+        dashes = (Qt.PenStyle.DashLine, Qt.PenStyle.DashDotLine, Qt.PenStyle.DotLine)
+        for number, level in enumerate(view.rules):
+            words = f"{level.name} {view.text(level.pascals)}"
+            right = number % 2 == 1
+            self._level(view.size(level.pascals), words, colours.text, dashes[number % 3], right)
+        if view.water is not None:
+            words = f"{view.water.name} {view.text(view.water.pascals)}"
+            style = Qt.PenStyle.SolidLine
+            self._level(view.size(view.water.pascals), words, colours.check, style, right=True)
+        self._range(view)
+
+    def _fitted(self, view: DecayView, colour: QColor) -> None:
+        if not view.curve:
+            return
+        veil = QColor(colour)
+        veil.setAlpha(60)
+        times = list(view.curve_minutes)
+        edges = [
+            self.plot.plot(times, [view.size(each) for each in side], pen=self._pg.mkPen(veil))
+            for side in (view.low, view.high)
+        ]
+        self.plot.addItem(self._pg.FillBetweenItem(*edges, brush=veil))
+        line = self._pg.mkPen(colour, width=2.5)
+        self.plot.plot(times, [view.size(each) for each in view.curve], pen=line)
+
+    def _level(
+        self,
+        size: float,
+        words: str,
+        colour: QColor,
+        style: Qt.PenStyle,
+        right: bool,  # noqa: FBT001
+    ) -> None:
+        anchor = (1, 1) if right else (0, 1)
+        line = self._pg.InfiniteLine(
+            pos=log10(size),
+            angle=0,
+            pen=self._pg.mkPen(colour, width=1.6, style=style),
+            label=words,
+            labelOpts={
+                "position": 0.99 if right else 0.01,
+                "color": colour,
+                "anchors": [anchor, anchor],
+            },
+        )
+        line.label.setFont(self.widget.font())
+        self.plot.addItem(line)
+
+    def _range(self, view: DecayView) -> None:
+        sizes = [view.size(each) for each in view.pascals]
+        sizes += [view.size(each.pascals) for each in view.levels]
+        self._scale(min(sizes), max(sizes))
+        self.plot.setXRange(0, max(20.0, max(view.minutes) * 1.05), padding=0.01)
+
+    def _scale(self, least: float, most: float) -> None:
+        """Pressure axis over a range, with figures as people write them: 1, 2, 5, 10, 20."""
+        low, high = log10(least), log10(most)
+        room = max(0.14 * (high - low), 0.12)
+        self.plot.setYRange(low - room, high + room, padding=0)
+        decades = range(floor(low - room), ceil(high + room) + 1)
+        named = (1,) if len(decades) > 6 else (1, 2, 5)
+        major = [
+            (d + log10(n), f"{n * 10.0**d:,g}".replace(",", "\u202f"))
+            for d in decades
+            for n in named
+        ]
+        minor = [(d + log10(n), "") for d in decades for n in range(1, 10)]
+        self.plot.getAxis("left").setTicks([major, minor])
