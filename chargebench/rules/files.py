@@ -1,0 +1,155 @@
+"""Rule files read, extended one by another, and checked."""
+
+import functools
+import tomllib
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import Any
+
+from chargebench.errors import RuleSetRefused
+from chargebench.resource import resource
+from chargebench.rules.checking import build
+from chargebench.rules.consistency import check
+from chargebench.rules.model import RuleSet
+from chargebench.rules.place import Place, Text
+
+_IDENTITY = ("name", "title", "jurisdiction", "edition", "effective")
+_DEEPEST = 4  # files extending one another
+
+
+def _folder() -> Path:
+    return resource("rules")
+
+
+def names() -> tuple[str, ...]:
+    """Names of the shipped rule sets."""
+    return tuple(sorted(path.stem for path in _folder().glob("*.toml")))
+
+
+@functools.cache
+def load(name: str) -> RuleSet:
+    """A shipped rule set by name.
+
+    Parameters
+    ----------
+    name : str
+        One of `names()`.
+
+    Returns
+    -------
+    RuleSet
+        Checked; the same object each time.
+
+    Raises
+    ------
+    RuleSetRefused
+        An unknown name, or a file that can not be used.
+
+    Source
+    ------
+    Each figure of the rule set names its own.
+    """
+    if name not in names():
+        raise RuleSetRefused(f"No rule set “{name}”; expected one of {', '.join(names())}.")
+    return load_file(_folder() / f"{name}.toml")
+
+
+def load_file(path: Path) -> RuleSet:
+    """A rule set from a file of the shop's own; it may extend a shipped one.
+
+    Parameters
+    ----------
+    path : Path
+        A rule file. With `extends = "us-federal"` in `[rule_set]` it holds only what differs:
+        tables are laid over those of the extended set key by key, lists replace lists whole, and
+        `drops` names tables of the extended set that do not hold.
+
+    Returns
+    -------
+    RuleSet
+        Checked.
+
+    Raises
+    ------
+    RuleSetRefused
+        Names file, line and key, and says what was expected there.
+
+    Source
+    ------
+    Each figure of the rule set names its own.
+    """
+    texts, table = _read(path, _DEEPEST)
+    place = Place(texts)
+    identity = table.pop("rule_set")
+    rule_set: RuleSet = build(RuleSet, identity | table, place)
+    check(rule_set, place)
+    return rule_set
+
+
+def _read(path: Path, deepest: int) -> tuple[tuple[Text, ...], dict[str, Any]]:
+    try:
+        content = path.read_text("utf-8")
+    except (OSError, UnicodeDecodeError) as error:
+        raise RuleSetRefused(f"{path.name}: can not be read as a text file.") from error
+    text = Text(path, content)
+    try:
+        table = tomllib.loads(content, parse_float=Decimal)
+    except tomllib.TOMLDecodeError as error:
+        raise RuleSetRefused(f"{path.name}: not a TOML file: {error}.") from error
+    place = Place((text,)) / "rule_set"
+    identity = table.get("rule_set")
+    if not isinstance(identity, dict):
+        place.refuse(f"expected a table with {', '.join(_IDENTITY)}.")
+    base, drops = identity.pop("extends", None), identity.pop("drops", [])
+    _check_identity(identity, place)
+    _date_figures(table, identity["effective"])
+    if base is None:
+        return (text,), table
+    if base not in names() or base == path.stem:
+        (place / "extends").refuse(f"“{base}” is not one of {', '.join(names())}.")
+    if deepest == 0:
+        (place / "extends").refuse("rule sets extend one another in a circle.")
+    texts, under = _read(_folder() / f"{base}.toml", deepest - 1)
+    if not isinstance(drops, list):
+        (place / "drops").refuse("expected a list.")
+    for name in drops:
+        if name not in under:
+            (place / "drops").refuse(f"“{name}” is not a table of {base}.")
+        del under[name]
+    return (text, *texts), _laid_over(under, table)
+
+
+def _check_identity(identity: dict[str, Any], place: Place) -> None:
+    for key in _IDENTITY:
+        wanted = date if key == "effective" else str
+        if type(identity.get(key)) is not wanted:
+            kind = "a date such as 2024-07-15" if wanted is date else "text"
+            (place / key).refuse(f"expected {kind}." if key in identity else "missing.")
+    for key in identity:
+        if key not in _IDENTITY:
+            (place / key).refuse(f"not a key here; expected one of {', '.join(_IDENTITY)}.")
+
+
+def _date_figures(table: Any, effective: date) -> None:
+    """Give each figure without a day of its own the day of its file."""
+    if isinstance(table, list):
+        for one in table:
+            _date_figures(one, effective)
+    elif isinstance(table, dict):
+        if "source" in table:
+            table.setdefault("effective", effective)
+        for value in table.values():
+            _date_figures(value, effective)
+
+
+def _laid_over(under: dict[str, Any], over: dict[str, Any]) -> dict[str, Any]:
+    laid = dict(under)
+    for key, value in over.items():
+        below = laid.get(key)
+        is_figure = isinstance(value, dict) and "source" in value
+        if isinstance(value, dict) and isinstance(below, dict) and not is_figure:
+            laid[key] = _laid_over(below, value)
+        else:
+            laid[key] = value
+    return laid
