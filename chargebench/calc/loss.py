@@ -12,6 +12,7 @@ from chargebench.units import Q, Quantity, dimensions
 
 SHARES_SHORT = (10, 20)  # per cent; design choice, not a standard
 _DAYS_A_YEAR = 365.25
+MORE_REASON = "it was overcharged, or something else than this refrigerant came with it."
 
 
 class MissingWord(StrEnum):
@@ -212,10 +213,7 @@ def explanations(loss: AverageLoss, seen: Sequence[Seen]) -> tuple[str, ...]:
             "Nothing is missing that the scale could tell; neither a leak nor tightness shows.",
         )
     if loss.word is MissingWord.MORE:
-        return (
-            "More came out than the nameplate holds: it was overcharged, or something else than "
-            "this refrigerant came with it.",
-        )
+        return (f"More came out than the nameplate holds: {MORE_REASON}",)
     would = [each.search for each in seen if each.word is SeenWord.WOULD]
     leak = "A leak is possible"
     if would:
