@@ -67,7 +67,9 @@ SOURCES: dict[str, Source] = {
         "89 FR 50410 (2024)"
     ),
     "EN378": Source("EN 378, refrigerating systems and heat pumps: safety and environment", "2016"),
-    "CLENSHAW": Source("C. W. Clenshaw, A note on the summation of Chebyshev series, MTAC 9 (1955) 118"),
+    "CLENSHAW": Source(
+        "C. W. Clenshaw, A note on the summation of Chebyshev series, MTAC 9 (1955) 118"
+    ),
     "COOLPROP": Source(
         "I. H. Bell et al., CoolProp, Ind. Eng. Chem. Res. 53 (2014) 2498", "version 8.0.0"
     ),

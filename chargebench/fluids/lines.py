@@ -1,0 +1,201 @@
+"""Bubble and dew lines as bare floats in kelvin, pascal and kg/m³, refused outside their limits."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from chargebench.errors import OutsideDomain
+from chargebench.fluids.stretched import Axis
+from chargebench.units import Q, show
+
+ZERO_CELSIUS = 273.15  # K
+_SLACK = 1e-9  # relative: a limit given back in another unit is still inside
+
+
+@dataclass(frozen=True, slots=True)
+class Lines:
+    """The four stored curves of one refrigerant: ln p and ln rho, bubble and dew."""
+
+    name: str
+    axis: Axis
+    bubble: Sequence[float]
+    dew: Sequence[float]
+    liquid: Sequence[float]
+    vapour: Sequence[float]
+
+    def bubble_pa(self, kelvin: float) -> float:
+        """Bubble pressure.
+
+        Parameters
+        ----------
+        kelvin : float [K]
+            Temperature.
+
+        Returns
+        -------
+        float [Pa]
+            Absolute pressure at which the liquid begins to boil.
+
+        Raises
+        ------
+        OutsideDomain
+            A temperature the curves do not hold for.
+
+        Source
+        ------
+        COOLPROP, fitted.
+        """
+        return self.axis.value(self.bubble, self._inside(kelvin))
+
+    def dew_pa(self, kelvin: float) -> float:
+        """Dew pressure.
+
+        Parameters
+        ----------
+        kelvin : float [K]
+            Temperature.
+
+        Returns
+        -------
+        float [Pa]
+            Absolute pressure at which the vapour begins to condense.
+
+        Raises
+        ------
+        OutsideDomain
+            A temperature the curves do not hold for.
+
+        Source
+        ------
+        COOLPROP, fitted.
+        """
+        return self.axis.value(self.dew, self._inside(kelvin))
+
+    def bubble_kelvin(self, pascal: float) -> float:
+        """Bubble temperature.
+
+        Parameters
+        ----------
+        pascal : float [Pa]
+            Absolute pressure.
+
+        Returns
+        -------
+        float [K]
+            Temperature at which the liquid begins to boil.
+
+        Raises
+        ------
+        OutsideDomain
+            A pressure the curves do not hold for.
+
+        Source
+        ------
+        COOLPROP, fitted.
+        """
+        return self.axis.kelvin(self.bubble, self._reached(self.bubble, "bubble", pascal))
+
+    def dew_kelvin(self, pascal: float) -> float:
+        """Dew temperature.
+
+        Parameters
+        ----------
+        pascal : float [Pa]
+            Absolute pressure.
+
+        Returns
+        -------
+        float [K]
+            Temperature at which the vapour begins to condense.
+
+        Raises
+        ------
+        OutsideDomain
+            A pressure the curves do not hold for.
+
+        Source
+        ------
+        COOLPROP, fitted.
+        """
+        return self.axis.kelvin(self.dew, self._reached(self.dew, "dew", pascal))
+
+    def liquid_kgm3(self, kelvin: float) -> float:
+        """Density of the liquid at its bubble point.
+
+        Parameters
+        ----------
+        kelvin : float [K]
+            Temperature.
+
+        Returns
+        -------
+        float [kg/m**3]
+            Density.
+
+        Raises
+        ------
+        OutsideDomain
+            A temperature the curves do not hold for.
+
+        Source
+        ------
+        COOLPROP, fitted.
+        """
+        return self.axis.value(self.liquid, self._inside(kelvin))
+
+    def vapour_kgm3(self, kelvin: float) -> float:
+        """Density of the vapour at its dew point.
+
+        Parameters
+        ----------
+        kelvin : float [K]
+            Temperature.
+
+        Returns
+        -------
+        float [kg/m**3]
+            Density.
+
+        Raises
+        ------
+        OutsideDomain
+            A temperature the curves do not hold for.
+
+        Source
+        ------
+        COOLPROP, fitted.
+        """
+        return self.axis.value(self.vapour, self._inside(kelvin))
+
+    def _inside(self, kelvin: float) -> float:
+        low, high = self.axis.low, self.axis.high
+        if not low * (1 - _SLACK) <= kelvin <= high * (1 + _SLACK):
+            raise OutsideDomain(
+                f"{self.name} saturation is known here from {_celsius(low)} to {_celsius(high)}; "
+                f"got {_celsius(kelvin)}." + self._why(kelvin)
+            )
+        return min(max(kelvin, low), high)
+
+    def _why(self, kelvin: float) -> str:
+        if kelvin < self.axis.critical:
+            return ""
+        return (
+            f" Above its critical temperature of {_celsius(self.axis.critical)} it does not boil."
+        )
+
+    def _reached(self, series: Sequence[float], line: str, pascal: float) -> float:
+        low = self.axis.value(series, self.axis.low)
+        high = self.axis.value(series, self.axis.high)
+        if not low * (1 - _SLACK) <= pascal <= high * (1 + _SLACK):
+            raise OutsideDomain(
+                f"{self.name} {line} temperature is known here from {_kpa(low)} to {_kpa(high)}, "
+                f"absolute; got {_kpa(pascal)}."
+            )
+        return min(max(pascal, low), high)
+
+
+def _celsius(kelvin: float) -> str:
+    return show(Q(kelvin - ZERO_CELSIUS, "delta_degC"), "delta_degC", 1).split(" ")[0] + " °C"
+
+
+def _kpa(pascal: float) -> str:
+    return show(Q(pascal, "Pa"), "kPa", 1 if abs(pascal) < 1e6 else 0).split(" ")[0] + " kPa"
