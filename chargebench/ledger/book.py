@@ -1,0 +1,147 @@
+"""The ledger of one shop: what is recorded, and the questions one may ask of it."""
+
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from datetime import datetime
+from pathlib import Path
+from types import MappingProxyType
+from typing import Any, Self
+
+from sqlalchemy import Connection, delete
+from sqlalchemy.exc import DBAPIError
+
+from chargebench.errors import StorageRefused
+from chargebench.ledger import backup, dialect, posting, reading, schema, shopfile
+from chargebench.ledger.entry import Entry, NewEntry, new_id, now_text, payload_text
+from chargebench.ledger.reader import Reader
+
+NO_TOLERANCE: Mapping[str, int] = MappingProxyType({})
+_KEEP_TYPED = dialect.put(schema.typed)
+
+
+class Ledger(Reader):
+    """A shop file open for recording; belongs to the thread that opened it."""
+
+    @classmethod
+    def create(cls, path: Path | str, bench: str = "B") -> Self:
+        """Make a shop file for a bench and open it."""
+        shopfile.create(Path(path), bench)
+        return cls.open(path, backups=0)
+
+    @classmethod
+    def open(cls, path: Path | str, *, backups: int = backup.KEEP) -> Self:
+        """Open a shop file, keeping a rotated backup if it changed; none if `backups` is 0."""
+        path = Path(path)
+        ledger = cls(path, *shopfile.connect(path, writing=True))
+        try:
+            if backups:
+                ledger.backup(keep_newest=backups)
+        except BaseException:
+            ledger.close()
+            raise
+        return ledger
+
+    @contextmanager
+    def _writing(self) -> Iterator[Connection]:
+        dialect.begin_writing(self._connection)
+        try:
+            with self._connection.begin():
+                yield self._connection
+        except DBAPIError as problem:
+            said = dialect.says(problem)
+            if said is None:
+                raise
+            raise StorageRefused(f"Nothing was recorded in {self.path}: {said}.") from problem
+
+    def post(
+        self,
+        new: NewEntry,
+        *,
+        may_overdraw_mg: Mapping[str, int] = NO_TOLERANCE,
+        signs: str | None = None,
+    ) -> Entry:
+        """Record an entry durably; a second post of the same id gives back what stands.
+
+        `may_overdraw_mg` is how far below zero each cylinder may go: its weighing tolerance.
+        `signs` names the open step whose typed text goes with the same commit.
+        """
+        with self._writing() as connection:
+            entry = posting.record(connection, self.bench, new, may_overdraw_mg)
+            if signs is not None:
+                self._forget(connection, str(entry.job), signs)
+            return entry
+
+    def post_all(
+        self, new: Iterable[NewEntry], *, may_overdraw_mg: Mapping[str, int] = NO_TOLERANCE
+    ) -> list[Entry]:
+        """Record several entries in order, all or none."""
+        with self._writing() as connection:
+            return [posting.record(connection, self.bench, each, may_overdraw_mg) for each in new]
+
+    def put_row(
+        self,
+        register: str,
+        row_id: str,
+        row: dict[str, str],
+        by: str,
+        happened_at: datetime,
+        *,
+        id: str | None = None,  # noqa: A002  an entry's id, as everywhere
+    ) -> Entry:
+        """Write a register row; the entry keeps what it was before and after."""
+        payload = {"register": register, "id": row_id, "after": row}
+        return self.post(NewEntry("register", by, happened_at, payload, id=id or new_id()))
+
+    def reverse(
+        self,
+        entry_id: str,
+        by: str,
+        happened_at: datetime,
+        reason: str,
+        *,
+        may_overdraw_mg: Mapping[str, int] = NO_TOLERANCE,
+        id: str | None = None,  # noqa: A002
+    ) -> Entry:
+        """Record the reversal of an entry: its transfers turned round, with a reason."""
+        with self._writing() as connection:
+            new = posting.reversal(connection, entry_id, by, happened_at, reason, id or new_id())
+            return posting.record(connection, self.bench, new, may_overdraw_mg)
+
+    def keep_typed(self, job: str, step: str, typed: dict[str, Any]) -> None:
+        """Keep the text of an open step as typed, durably; it is no record and not chained."""
+        content = payload_text(typed)
+        row = {"job": job, "step": step, "content": content, "kept_at": now_text()}
+        with self._writing() as connection:
+            connection.execute(_KEEP_TYPED, row)
+
+    def forget_typed(self, job: str, step: str) -> None:
+        """Drop the kept text of a step."""
+        with self._writing() as connection:
+            self._forget(connection, job, step)
+
+    @staticmethod
+    def _forget(connection: Connection, job: str, step: str) -> None:
+        connection.execute(
+            delete(schema.typed).where(schema.typed.c.job == job, schema.typed.c.step == step)
+        )
+
+    def keep_checkpoint(self, why: str) -> tuple[int, str]:
+        """Keep the head of the chain, so that a tail cut off later is seen; gives it back."""
+        with self._writing() as connection:
+            number, digest = reading.head(connection, self.bench)
+            connection.execute(
+                schema.checkpoint.insert(),
+                {
+                    "bench": self.bench,
+                    "number": number,
+                    "hash": digest,
+                    "kept_at": now_text(),
+                    "why": why,
+                },
+            )
+        return number, digest.hex()
+
+    def backup(self, *, keep_newest: int = backup.KEEP) -> Path | None:
+        """Keep a rotated copy beside the file if anything changed since the last one."""
+        with shopfile.refusing(self.path):
+            return backup.rotate(self._connection, self.path, keep_newest=keep_newest)

@@ -1,0 +1,10 @@
+"""One frozen file per step of the schema; a step imports nothing of ours and never changes."""
+
+from collections.abc import Callable
+
+from sqlalchemy import Connection
+
+from chargebench.ledger.migrations import step_0001
+
+Step = Callable[[Connection], None]
+STEPS: tuple[Step, ...] = (step_0001.run,)

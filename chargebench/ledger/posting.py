@@ -1,0 +1,203 @@
+"""One posting inside one transaction: checks, entry, transfers, balances, head of the chain."""
+
+from collections.abc import Mapping
+from dataclasses import replace
+from datetime import datetime
+from typing import Any
+
+import msgspec
+from sqlalchemy import Connection, bindparam, select, update
+
+from chargebench.errors import AlreadyRecorded, NotReversible, Overdrawn, WrongRefrigerant
+from chargebench.ledger import dialect, projection, schema
+from chargebench.ledger.entry import (
+    Entry,
+    NewEntry,
+    Transfer,
+    canonical,
+    chained,
+    mass_words,
+    microseconds,
+    moment_text,
+    now_text,
+    payload_text,
+)
+from chargebench.ledger.reading import head, one_entry
+
+_SET_HEAD = (
+    update(schema.head)
+    .where(schema.head.c.bench == bindparam("bench_is"))
+    .values(number=bindparam("number_is"), hash=bindparam("hash_is"))
+)
+_FILLED_IN = {"job-opened": "number", "register": "before"}  # what only the ledger knows
+_PUT_ENTRY = schema.entry.insert()
+_PUT_TRANSFERS = schema.transfer.insert()
+_OTHERS = select(schema.balance.c.refrigerant, schema.balance.c.mass_mg).where(
+    schema.balance.c.place == bindparam("place_is"),
+    schema.balance.c.refrigerant != bindparam("refrigerant_is"),
+    schema.balance.c.mass_mg > 0,
+)
+
+
+def record(
+    connection: Connection, bench: str, new: NewEntry, may_overdraw_mg: Mapping[str, int]
+) -> Entry:
+    """Record an entry, or give back the one that already stands under its id."""
+    if new.kind == "job-opened" and new.job is None:
+        new = replace(new, job=new.id)
+    standing = one_entry(connection, new.id)
+    if standing is not None:
+        return _same(standing, new)
+    new = _completed(connection, bench, new)
+    projection.check_job(connection, new)
+    if new.kind == "reversal":
+        projection.check_reversal(connection, new)
+    elif new.kind == "register":
+        projection.check_register(new.payload)
+    last, previous = head(connection, bench)
+    entry, position = _append(connection, bench, new, number=last + 1, previous=previous)
+    if new.transfers:
+        _move(connection, new.transfers, may_overdraw_mg)
+    projection.apply(connection, new, position, moment_text(new.happened_at))
+    return entry
+
+
+def reversal(
+    connection: Connection, entry_id: str, by: str, happened_at: datetime, reason: str, new: str
+) -> NewEntry:
+    """The entry that reverses another: same job, transfers turned round, with a reason."""
+    original = one_entry(connection, entry_id)
+    if original is None:
+        raise NotReversible("There is no such entry to reverse.")
+    if not reason.strip():
+        raise NotReversible("A reversal needs a reason.")
+    return NewEntry(
+        kind="reversal",
+        by=by,
+        happened_at=happened_at,
+        payload={"reverses": entry_id, "reason": reason},
+        transfers=tuple(line.turned() for line in original.transfers),
+        job=original.job,
+        id=new,
+    )
+
+
+def _same(standing: Entry, new: NewEntry) -> Entry:
+    """Refuse another entry under an id that stands; what the ledger filled in may differ."""
+    filled_in = _FILLED_IN.get(new.kind)
+    was = {key: value for key, value in standing.payload.items() if key != filled_in}
+    wanted = msgspec.json.decode(payload_text(new.payload))
+    wanted = {key: value for key, value in wanted.items() if key != filled_in}
+    if (standing.kind, standing.job, standing.transfers, was) != (
+        new.kind, new.job, new.transfers, wanted
+    ):  # fmt: skip
+        raise AlreadyRecorded(
+            f"Entry {standing.number} already stands under this id with other content; "
+            "nothing was recorded. Record a correction instead."
+        )
+    return standing
+
+
+def _completed(connection: Connection, bench: str, new: NewEntry) -> NewEntry:
+    """Fill in what only the ledger knows: the job's number, the row's state before."""
+    if new.kind == "job-opened" and "number" not in new.payload:
+        number = projection.next_job_number(connection, bench)
+        return replace(new, payload={**new.payload, "number": number})
+    if new.kind == "register":
+        register, row_id = str(new.payload.get("register")), str(new.payload.get("id"))
+        before = projection.row_content(connection, register, row_id)
+        return replace(new, payload={**new.payload, "before": before})
+    return new
+
+
+def _append(
+    connection: Connection, bench: str, new: NewEntry, *, number: int, previous: bytes
+) -> tuple[Entry, int]:
+    recorded_at, happened_at = now_text(), moment_text(new.happened_at)
+    payload = payload_text(new.payload)
+    values = (
+        new.id, bench, number, new.kind, new.job, happened_at, recorded_at, new.by, payload
+    )  # fmt: skip
+    lines = [(t.source, t.target, t.refrigerant, t.mass_mg, t.as_typed) for t in new.transfers]
+    digest = chained(previous, canonical(values, lines))
+    row: dict[str, Any] = dict(zip((column.name for column in schema.HASHED), values, strict=True))
+    row |= {
+        "previous_hash": previous,
+        "hash": digest,
+        "happened_us": microseconds(new.happened_at),
+    }
+    key = connection.execute(_PUT_ENTRY, row).inserted_primary_key
+    assert key is not None
+    if lines:
+        names = [column.name for column in schema.MASS_LINE]
+        connection.execute(
+            _PUT_TRANSFERS,
+            [
+                {"entry": key[0], "line": count, **dict(zip(names, line, strict=True))}
+                for count, line in enumerate(lines)
+            ],
+        )
+    connection.execute(_SET_HEAD, {"bench_is": bench, "number_is": number, "hash_is": digest})
+    return _recorded(values, new, previous, digest), key[0]
+
+
+def _recorded(values: tuple[Any, ...], new: NewEntry, previous: bytes, digest: bytes) -> Entry:
+    return Entry(
+        id=new.id,
+        bench=values[1],
+        number=values[2],
+        kind=new.kind,
+        job=new.job,
+        happened_at=new.happened_at,
+        recorded_at=datetime.fromisoformat(values[6]),
+        by=new.by,
+        payload=msgspec.json.decode(values[8]),
+        transfers=new.transfers,
+        previous_hash=previous.hex(),
+        hash=digest.hex(),
+    )
+
+
+def _move(
+    connection: Connection, transfers: tuple[Transfer, ...], may_overdraw_mg: Mapping[str, int]
+) -> None:
+    """Move the running balances, then hold what they now say against what a cylinder can hold."""
+    gains: dict[tuple[str, str], int] = {}
+    filled: dict[tuple[str, str], None] = {}
+    for line in transfers:
+        taken, given = (line.source, line.refrigerant), (line.target, line.refrigerant)
+        gains[taken] = gains.get(taken, 0) - line.mass_mg
+        gains[given] = gains.get(given, 0) + line.mass_mg
+        if line.mass_mg and line.target.startswith("cylinder:"):
+            filled[given] = None
+    for (place, refrigerant), gain in sorted(gains.items()):  # one order, so benches never deadlock
+        row = {"place": place, "refrigerant": refrigerant, "mass_mg": gain}
+        left = connection.execute(dialect.ADD_TO_BALANCE, row).scalar_one()
+        if gain < 0 and place.startswith("cylinder:") and left < -may_overdraw_mg.get(place, 0):
+            raise Overdrawn(
+                f"Cylinder {place.removeprefix('cylinder:')} holds {mass_words(left - gain)} of "
+                f"{refrigerant} by the book; {mass_words(-gain)} was to be taken. "
+                "Put the cylinder on the scale, or correct the amount."
+            )
+    for place, refrigerant in filled:
+        _check_content(connection, place, refrigerant)
+
+
+def _check_content(connection: Connection, place: str, refrigerant: str) -> None:
+    """Refuse to mix refrigerants in a cylinder that is not registered as mixed waste."""
+    cylinder = place.removeprefix("cylinder:")
+    row = projection.row_content(connection, "cylinder", cylinder) or {}
+    if row.get("contents") == "mixed waste":
+        return
+    registered = row.get("refrigerant") or refrigerant
+    if registered != refrigerant:
+        raise WrongRefrigerant(
+            f"Cylinder {cylinder} is registered for {registered}; {refrigerant} does not go into "
+            "it. Choose another cylinder, or register this one as mixed waste."
+        )
+    other = connection.execute(_OTHERS, {"place_is": place, "refrigerant_is": refrigerant}).first()
+    if other is not None:
+        raise WrongRefrigerant(
+            f"Cylinder {cylinder} holds {mass_words(other[1])} of {other[0]}; {refrigerant} does "
+            "not go into it. Choose another cylinder, or register this one as mixed waste."
+        )

@@ -1,0 +1,233 @@
+"""Read-only questions to a shop file, for a second connection in another thread or process."""
+
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from datetime import datetime
+from pathlib import Path
+from types import TracebackType
+from typing import Any, Self
+
+from sqlalchemy import Connection, Engine, select
+
+from chargebench.errors import PostingRefused, ShopFileRefused
+from chargebench.ledger import backup, projection, reading, schema, shopfile
+from chargebench.ledger import usage as usage_log
+from chargebench.ledger.entry import Entry
+from chargebench.ledger.projection import Job
+from chargebench.ledger.reading import Balance, HistoryRow, Key
+from chargebench.ledger.scan import Checkpoint
+from chargebench.ledger.usage import Filters, UsageKey, UsageRow, UsageTotal
+from chargebench.ledger.verify import Verification, verify
+
+ALL = Filters()
+
+
+class Reader:
+    """A shop file open for reading; belongs to the thread that opened it."""
+
+    def __init__(self, path: Path, engine: Engine, connection: Connection) -> None:
+        self.path = path
+        self._engine = engine
+        self._connection = connection
+        with self._reading():
+            about = select(schema.about.c.key, schema.about.c.value)
+            self._about: dict[str, str] = {row.key: row.value for row in connection.execute(about)}
+
+    @classmethod
+    def open_reading(cls, path: Path | str, *, guarded: bool = True) -> "Reader":
+        """Open a shop file for reading; without `guarded` also one that lost its guards."""
+        path = Path(path)
+        return Reader(path, *shopfile.connect(path, writing=False, guarded=guarded))
+
+    def reader(self) -> "Reader":
+        """Second, read-only connection; call it in the thread that will use it."""
+        return Reader.open_reading(self.path)
+
+    def close(self) -> None:
+        """Close the file; a second time does nothing."""
+        self._connection.close()
+        self._engine.dispose()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(
+        self,
+        kind: type[BaseException] | None,
+        problem: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        self.close()
+
+    @property
+    def bench(self) -> str:
+        """The bench that records in this file."""
+        return self._said("bench")
+
+    @property
+    def shop_id(self) -> str:
+        """The id this shop file was given when it was made."""
+        return self._said("shop")
+
+    def _said(self, key: str) -> str:
+        if key not in self._about:
+            raise ShopFileRefused(
+                f"{self.path} is damaged: it does not say its {key}. Restore the newest backup."
+            )
+        return self._about[key]
+
+    @contextmanager
+    def _reading(self) -> Iterator[Connection]:
+        with shopfile.refusing(self.path), self._connection.begin():
+            yield self._connection
+
+    def entry(self, entry_id: str) -> Entry:
+        """The entry under an id."""
+        with self._reading() as connection:
+            found = reading.one_entry(connection, entry_id)
+        if found is None:
+            raise PostingRefused(f"There is no entry {entry_id} in this shop.")
+        return found
+
+    def entries(
+        self,
+        *,
+        job: str | None = None,
+        kind: str | Sequence[str] | None = None,
+        since: datetime | None = None,
+        until: datetime | None = None,
+        after: str | None = None,
+        limit: int | None = None,
+    ) -> Iterator[Entry]:
+        """Entries in the order recorded, past the entry `after`; read page by page."""
+        conditions = reading.entry_conditions(job=job, kind=kind, since=since, until=until)
+        position = 0
+        if after is not None:
+            with self._reading() as connection:
+                position = reading.position_of(connection, after)
+        left = limit
+        while left is None or left > 0:
+            size = reading.PAGE if left is None else min(left, reading.PAGE)
+            with self._reading() as connection:
+                page, position = reading.entries_page(connection, conditions, position, size)
+            yield from page
+            if len(page) < size:
+                return
+            if left is not None:
+                left -= len(page)
+
+    def is_reversed(self, entry_id: str) -> bool:
+        """Whether a later entry reversed this one."""
+        table = schema.reversed_entry
+        with self._reading() as connection:
+            query = select(table.c.reversal).where(table.c.id == entry_id)
+            return connection.execute(query).first() is not None
+
+    def reversals(self) -> dict[str, str]:
+        """Id of every reversed entry and of what reversed it."""
+        table = schema.reversed_entry
+        with self._reading() as connection:
+            rows = connection.execute(select(table.c.id, table.c.reversal))
+            return {row.id: row.reversal for row in rows}
+
+    def balance(self, place: str, refrigerant: str) -> int:
+        """What a place holds of a refrigerant by the book, in milligrams."""
+        with self._reading() as connection:
+            return reading.balance(connection, place, refrigerant)
+
+    def balances(self, prefix: str = "cylinder:") -> list[Balance]:
+        """What every place whose name starts so holds; empty ones stand at zero."""
+        with self._reading() as connection:
+            return reading.balances(connection, prefix)
+
+    def history(
+        self, place: str, *, before: Key | None = None, limit: int = 200
+    ) -> list[HistoryRow]:
+        """Mass lines of a place with running balance, newest first; next page from the last key."""
+        with self._reading() as connection:
+            return reading.history(connection, place, before, limit)
+
+    def usage(
+        self,
+        since: datetime | None = None,
+        until: datetime | None = None,
+        filters: Filters = ALL,
+        *,
+        before: UsageKey | None = None,
+        limit: int | None = None,
+    ) -> Sequence[UsageRow]:
+        """The usage log of a period, newest first; next page from the last key."""
+        with self._reading() as connection:
+            return usage_log.usage(connection, since, until, filters, before=before, limit=limit)
+
+    def usage_totals(
+        self,
+        since: datetime | None = None,
+        until: datetime | None = None,
+        filters: Filters = ALL,
+    ) -> list[UsageTotal]:
+        """Totals by month, refrigerant and kinds of places; what was reversed is left out."""
+        with self._reading() as connection:
+            return usage_log.usage_totals(connection, since, until, filters)
+
+    def rows(self, register: str) -> dict[str, dict[str, str]]:
+        """Every row of a register, by id."""
+        with self._reading() as connection:
+            return reading.rows(connection, register)
+
+    def row(self, register: str, row_id: str) -> dict[str, str] | None:
+        """A register row, or None."""
+        with self._reading() as connection:
+            return projection.row_content(connection, register, row_id)
+
+    def job(self, job_id: str) -> Job | None:
+        """A job, or None."""
+        with self._reading() as connection:
+            return projection.find_job(connection, job_id)
+
+    def jobs(
+        self,
+        state: str | None = None,
+        find: str = "",
+        *,
+        equipment: str | None = None,
+        before: int | None = None,
+        limit: int | None = None,
+    ) -> list[Job]:
+        """Jobs, newest first, whose number, equipment or site has every word of `find`."""
+        with self._reading() as connection:
+            return reading.jobs(
+                connection, state=state, find=find, equipment=equipment, before=before, limit=limit
+            )
+
+    def typed(self, job: str, step: str) -> dict[str, Any]:
+        """Text of an open step as last kept; empty if none is."""
+        return self.typed_steps(job).get(step, {})
+
+    def typed_steps(self, job: str) -> dict[str, dict[str, Any]]:
+        """Every open step of a job with its kept text."""
+        with self._reading() as connection:
+            return dict(reading.typed(connection, job))
+
+    def head(self) -> tuple[int, str]:
+        """Number and hash of this bench's last entry."""
+        with self._reading() as connection:
+            number, digest = reading.head(connection, self.bench)
+        return number, digest.hex()
+
+    def verify(
+        self,
+        progress: Callable[[int, int], None] | None = None,
+        *,
+        checkpoints: Sequence[Checkpoint] = (),
+    ) -> Verification:
+        """Recompute everything from the entries and compare; see `verify.verify`.
+
+        `progress` is told how many of how many entries are done; what it raises stops the check.
+        """
+        return verify(self._connection, progress, checkpoints)
+
+    def backup_to(self, path: Path | str) -> Path:
+        """Copy the whole shop file to a path through SQLite's backup interface."""
+        with shopfile.refusing(self.path):
+            return backup.write(self._connection, Path(path))

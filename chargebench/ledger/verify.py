@@ -1,0 +1,201 @@
+"""Recompute the whole ledger from its entries and name what does not agree."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import msgspec
+from sqlalchemy import Connection, select
+from sqlalchemy.exc import DBAPIError
+
+from chargebench.ledger import dialect, schema
+from chargebench.ledger.entry import GENESIS, mass_words
+from chargebench.ledger.projection import search_words
+from chargebench.ledger.scan import BenchScan, Checkpoint, Problem, Scan
+
+LIMITS = (
+    (
+        "A chain of hashes shows that what is recorded was not changed afterwards; it can not "
+        "show that what was typed was true."
+    ),
+    "It can not show who sat at the bench: names are as signed, not proven.",
+    (
+        "Whoever rewrites the file with all its hashes and kept heads, or cuts off its end and "
+        "every head kept in it, leaves a chain that agrees with itself. Only a head kept "
+        "elsewhere, as in the manifest of an export, shows that."
+    ),
+    "Text of open steps is not signed and not checked.",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Verification:
+    """What was checked, what was found, and what such a check can not prove, in sentences."""
+
+    checked: tuple[str, ...]
+    problems: tuple[Problem, ...]
+    limits: tuple[str, ...] = LIMITS
+
+    @property
+    def ok(self) -> bool:
+        """Whether nothing disagreed."""
+        return not self.problems
+
+
+def verify(
+    connection: Connection,
+    progress: Callable[[int, int], None] | None = None,
+    checkpoints: Sequence[Checkpoint] = (),
+) -> Verification:
+    """Recompute chain, numbers, transfers, balances, registers and jobs, and compare.
+
+    `checkpoints` are heads kept outside the file, as in the manifests of exports.
+    """
+    try:
+        with connection.begin():
+            return _verify(connection, progress, checkpoints)
+    except DBAPIError as problem:
+        said = dialect.says(problem) or "it does not hold the tables of a shop"
+        return Verification(
+            ("The file could not be read to its end, so little was checked.",),
+            (Problem(None, f"The file can not be read: {said} ({problem.orig})."),),
+        )
+
+
+def _verify(
+    connection: Connection,
+    progress: Callable[[int, int], None] | None,
+    outside: Sequence[Checkpoint],
+) -> Verification:
+    table = schema.checkpoint
+    inside = [
+        Checkpoint(bench, number, digest.hex(), kept_at)
+        for bench, number, digest, kept_at in connection.execute(
+            select(table.c.bench, table.c.number, table.c.hash, table.c.kept_at)
+        )
+    ]
+    kept = [*inside, *outside]
+    scan = Scan(connection, kept)
+    for name in dialect.missing_guards(connection):
+        scan.says(None, f"The guard {name}, which keeps records from being changed, is not there.")
+    for damage in dialect.damage(connection):
+        scan.says(None, f"The file's pages are damaged: {damage}.")
+    scan.run(progress)
+    _compare_heads(scan, kept)
+    _compare_balances(scan)
+    _compare_projections(scan)
+    return Verification(_checked(scan, inside, outside), tuple(scan.problems))
+
+
+def _compare_heads(scan: Scan, kept: Sequence[Checkpoint]) -> None:
+    """The chain ends where it was left, and holds every head kept earlier."""
+    heads = {row[0]: (row[1], row[2]) for row in scan.connection.execute(select(schema.head))}
+    for name in sorted(heads.keys() | scan.benches.keys()):
+        bench, (number, digest) = scan.benches.get(name, BenchScan()), heads.get(name, (0, GENESIS))
+        if bench.number < number:
+            scan.says(
+                bench.number + 1,
+                f"Entries {bench.number + 1} to {number} of bench {name} are cut off: the head "
+                f"kept beside the chain is entry {number}.",
+            )
+        elif bench.number > number:
+            scan.says(
+                number + 1,
+                f"Entries {number + 1} to {bench.number} of bench {name} were added behind the "
+                "head kept beside the chain.",
+            )
+        elif bench.hash != digest:
+            scan.says(number, f"Entry {number} of bench {name} is not the one kept as its head.")
+    for checkpoint in kept:
+        bench = scan.benches.get(checkpoint.bench, BenchScan())
+        if checkpoint.number and checkpoint.number not in bench.hashes:
+            first = min(bench.number + 1, checkpoint.number)
+            scan.says(
+                first,
+                f"Entry {checkpoint.number} of bench {checkpoint.bench} stood when a head was "
+                f"kept ({checkpoint.kept_at}); entries {first} to {checkpoint.number} are gone.",
+            )
+        elif checkpoint.number and bench.hashes[checkpoint.number].hex() != checkpoint.hash:
+            scan.says(
+                checkpoint.number,
+                f"Entry {checkpoint.number} of bench {checkpoint.bench} is not the one that stood "
+                f"when a head was kept ({checkpoint.kept_at}).",
+            )
+
+
+def _compare_balances(scan: Scan) -> None:
+    """Running balances against the sums of the transfers, and every sum over all places zero."""
+    sums: dict[str, int] = {}
+    stored: dict[tuple[str, str], int] = {}
+    for place, refrigerant, mass_mg in scan.connection.execute(select(schema.balance)):
+        stored[place, refrigerant] = mass_mg
+        sums[refrigerant] = sums.get(refrigerant, 0) + mass_mg
+    for key in sorted(stored.keys() | scan.balances.keys()):
+        is_mg, should_mg = stored.get(key, 0), scan.balances.get(key, 0)
+        if is_mg != should_mg:
+            scan.says(
+                scan.moved_by.get(key),
+                f"The balance of {key[0]} says {mass_words(is_mg)} of {key[1]}; its transfers "
+                f"give {mass_words(should_mg)}.",
+            )
+    for refrigerant, sum_mg in sorted(sums.items()):
+        if sum_mg:
+            scan.says(
+                None, f"The balances of {refrigerant} over all places sum to {mass_words(sum_mg)}."
+            )
+
+
+def _compare_projections(scan: Scan) -> None:
+    """Registers, jobs and reversals against what the entries say of them."""
+    run, replay = scan.connection.execute, scan.replay
+    rows = {(r[0], r[1]): (r[2], r[3]) for r in run(select(schema.register_row))}
+    should = {
+        key: (content, search_words(msgspec.json.decode(content)))
+        for key, content in replay.rows.items()
+    }
+    for key in sorted(rows.keys() | should.keys()):
+        if rows.get(key) != should.get(key):
+            scan.says(
+                replay.moved_by.get(("row", *key)),
+                f"The {key[0]} row {key[1]} is not what the last entry about it says.",
+            )
+    jobs = {row[0]: tuple(row) for row in run(select(schema.job))}
+    for job in sorted(jobs.keys() | replay.jobs.keys()):
+        if jobs.get(job) != replay.jobs.get(job):
+            scan.says(
+                replay.moved_by.get(("job", job)), f"Job {job} is not what its entries say of it."
+            )
+    reversals = {row[0]: row[1] for row in run(select(schema.reversed_entry))}
+    for entry in sorted(reversals.keys() | replay.reversals.keys()):
+        if reversals.get(entry) != replay.reversals.get(entry):
+            scan.says(
+                replay.moved_by.get(("reversal", entry)),
+                f"Whether entry {entry} is reversed is not what the entries say.",
+            )
+
+
+def _checked(
+    scan: Scan, inside: Sequence[Checkpoint], outside: Sequence[Checkpoint]
+) -> tuple[str, ...]:
+    chains = "; ".join(
+        f"bench {name}: {bench.number} entries" for name, bench in sorted(scan.benches.items())
+    )
+    return (
+        (
+            f"{scan.entries} entries were read ({chains or 'none yet'}): numbers without a gap, "
+            "each hash recomputed from what is stored and from the hash before it."
+        ),
+        f"{scan.lines} mass lines were compared with the hashed content of their entries.",
+        (
+            f"{len(scan.balances)} balances were summed anew from the mass lines; over all places "
+            "every refrigerant must sum to zero."
+        ),
+        (
+            f"{len(scan.replay.rows)} register rows, {len(scan.replay.jobs)} jobs and "
+            f"{len(scan.replay.reversals)} reversals were rebuilt from the entries and compared."
+        ),
+        (
+            f"The end of each chain was compared with its kept head, with {len(inside)} heads kept "
+            f"at exports in this file and {len(outside)} kept elsewhere."
+        ),
+        "The guards against changing records and the pages of the file were examined.",
+    )
