@@ -1,31 +1,40 @@
 """Rule sets: dated limits and duties read from files, each figure with source, place and mark."""
 
 from chargebench.rules.checklist import ChecklistLine, checklist
+from chargebench.rules.duties import (
+    Climate,
+    Inspection,
+    LeakCheck,
+    LeakRate,
+    Recovery,
+    RecoveryLevel,
+    Regulation,
+    ServiceBan,
+    SmallAppliance,
+    Venting,
+    VentingExemption,
+)
 from chargebench.rules.figure import Cited, Day, Figure, Words
 from chargebench.rules.files import load, load_file, names
-from chargebench.rules.listing import figures
-from chargebench.rules.model import (
+from chargebench.rules.limits import (
+    Charge,
     ChargeLimitRule,
     ChargeTolerance,
-    Climate,
     Cylinders,
     Decay,
     Evacuation,
     Flammability,
-    LeakCheck,
-    LeakRate,
     PassRule,
     PressureTest,
-    Recovery,
-    RecoveryLevel,
-    Regulation,
+    Requalification,
     RoomForm,
-    RuleSet,
-    SmallAppliance,
-    Venting,
+    RoomMarking,
 )
+from chargebench.rules.listing import figures
+from chargebench.rules.model import RuleSet
 
 __all__ = [
+    "Charge",
     "ChargeLimitRule",
     "ChargeTolerance",
     "ChecklistLine",
@@ -37,6 +46,7 @@ __all__ = [
     "Evacuation",
     "Figure",
     "Flammability",
+    "Inspection",
     "LeakCheck",
     "LeakRate",
     "PassRule",
@@ -44,10 +54,14 @@ __all__ = [
     "Recovery",
     "RecoveryLevel",
     "Regulation",
+    "Requalification",
     "RoomForm",
+    "RoomMarking",
     "RuleSet",
+    "ServiceBan",
     "SmallAppliance",
     "Venting",
+    "VentingExemption",
     "Words",
     "checklist",
     "figures",

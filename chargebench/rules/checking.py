@@ -1,4 +1,4 @@
-"""Tables of a rule file into the frozen dataclasses, checked; the dataclass fields are the schema."""
+"""Tables of a rule file into frozen dataclasses, checked: the dataclass fields are the schema."""
 
 import dataclasses
 import types
@@ -57,7 +57,7 @@ def _value(hint: Any, raw: object, place: Place) -> Any:
         hint = str
     if hint in (Figure, Words, Day):
         return _cited(hint, extras, raw, place)
-    if dataclasses.is_dataclass(hint):
+    if isinstance(hint, type) and dataclasses.is_dataclass(hint):
         return build(hint, raw, place)
     return _plain(hint, raw, place)
 
@@ -77,10 +77,7 @@ def _several(part: Any, raw: object, place: Place) -> tuple[Any, ...]:
 
 def _cited(cls: Any, extras: tuple[Any, ...], raw: object, place: Place) -> Any:
     if not isinstance(raw, dict):
-        place.refuse(
-            "expected a figure such as "
-            '{ value = 20, unit = "percent", source = "40CFR82F", place = "82.157", mark = "SEEN" }.'
-        )
+        place.refuse("expected a table of value, source, place and mark.")
     known = {"value", *_CITED, "effective"} | ({"unit"} if cls is Figure else set())
     for key in raw:
         if key not in known:
@@ -88,6 +85,15 @@ def _cited(cls: Any, extras: tuple[Any, ...], raw: object, place: Place) -> Any:
     for key in sorted(known):
         if key not in raw:
             (place / key).refuse("missing.")
+    cited = _citation(raw, place)
+    if cls is Figure:
+        return _figure(cited, extras, raw, place)
+    if cls is Words:
+        return _words(cited, extras, raw, place)
+    return Day(value=_plain(date, raw["value"], place / "value"), **cited)
+
+
+def _citation(raw: dict[str, Any], place: Place) -> dict[str, Any]:
     for key in _CITED:
         if not isinstance(raw[key], str):
             (place / key).refuse("expected text.")
@@ -96,12 +102,7 @@ def _cited(cls: Any, extras: tuple[Any, ...], raw: object, place: Place) -> Any:
     if raw["mark"] not in MARKS:
         (place / "mark").refuse(f"“{raw['mark']}” is not one of {', '.join(MARKS)}.")
     _plain(date, raw["effective"], place / "effective")
-    cited = {key: raw[key] for key in (*_CITED, "effective")} | {"key": place.dotted}
-    if cls is Figure:
-        return _figure(cited, extras, raw, place)
-    if cls is Words:
-        return _words(cited, extras, raw, place)
-    return Day(value=_plain(date, raw["value"], place / "value"), **cited)
+    return {key: raw[key] for key in (*_CITED, "effective")} | {"key": place.dotted}
 
 
 def _figure(

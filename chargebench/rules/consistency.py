@@ -1,4 +1,4 @@
-"""What the dataclass fields can not say of a rule set: words from a list, figures that must agree."""
+"""What the fields can not say of a rule set: words from a list, rows that must be there."""
 
 from chargebench.rules.model import RuleSet
 from chargebench.rules.place import Place
