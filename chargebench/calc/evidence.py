@@ -22,23 +22,6 @@ from chargebench.calc.evidence_rules import (
 from chargebench.calc.hose import share_of_charge
 from chargebench.units import Quantity, dimensions, show
 
-__all__ = [
-    "Bands",
-    "CondenserState",
-    "ConnectionCost",
-    "Current",
-    "Evidence",
-    "FanState",
-    "Findings",
-    "Frost",
-    "Hypothesis",
-    "NextMeasurement",
-    "Says",
-    "connection_cost",
-    "evidence",
-    "next_measurement",
-]
-
 
 @dataclass(frozen=True, slots=True)
 class Current:
@@ -118,6 +101,8 @@ class ConnectionCost:
     sentence: str
 
 
+# A measurement that opens the circuit must tell twice as many faults apart to come first.
+_HOSE_WEIGHT = 0.5
 _BANDED = {
     Measure.SUPERHEAT: ("superheat", "expected_superheat"),
     Measure.SUBCOOLING: ("subcooling", "expected_subcooling"),
@@ -223,6 +208,10 @@ def _tells_apart(measure: Measure, pair: tuple[Hypothesis, Hypothesis]) -> bool:
     )
 
 
+def _needs_hose(measure: Measure, findings: Findings) -> bool:
+    return measure in BY_PRESSURE and not findings.from_surfaces
+
+
 def next_measurement(findings: Findings, bands: Bands = Bands()) -> NextMeasurement | None:
     """The measurement that would tell most of the open faults apart.
 
@@ -236,8 +225,8 @@ def next_measurement(findings: Findings, bands: Bands = Bands()) -> NextMeasurem
     Returns
     -------
     NextMeasurement or None [-]
-        Of two that decide alike the one that is easier and opens nothing; None where nothing on
-        the list would decide, or one fault is left.
+        The one that tells most apart, those that need a hose counting half, the easier first;
+        None where nothing on the list would decide, or one fault is left.
 
     Source
     ------
@@ -246,13 +235,15 @@ def next_measurement(findings: Findings, bands: Bands = Bands()) -> NextMeasurem
     done = {measure for measure, _, _ in _read(findings, bands)}
     pairs = tuple(combinations(_open(findings, bands), 2))
     best: Measure | None = None
+    best_score = 0.0
     decided: tuple[tuple[Hypothesis, Hypothesis], ...] = ()
     for measure in EASE:
         if measure in done:
             continue
         apart = tuple(pair for pair in pairs if _tells_apart(measure, pair))
-        if len(apart) > len(decided):
-            best, decided = measure, apart
+        score = len(apart) * (_HOSE_WEIGHT if _needs_hose(measure, findings) else 1.0)
+        if score > best_score:
+            best, best_score, decided = measure, score, apart
     if best is None:
         return None
     first, second = decided[0]
@@ -260,7 +251,7 @@ def next_measurement(findings: Findings, bands: Bands = Bands()) -> NextMeasurem
     return NextMeasurement(
         best.value,
         f"{best.value.capitalize()} would tell {first} from {second}{more}.",
-        needs_hose=best in BY_PRESSURE and not findings.from_surfaces,
+        needs_hose=_needs_hose(best, findings),
     )
 
 

@@ -73,17 +73,21 @@ BY_PRESSURE = frozenset((Measure.SPLIT, Measure.EVAPORATOR, Measure.SUPERHEAT, M
 _F, _A, _N = Says.FOR, Says.AGAINST, Says.NOTHING
 _ORDER = tuple(Hypothesis)
 _Row = tuple[Says, str]
+_FAN_FIRST = "Mend the fan first: until then the other readings mislead."
+_EVERY = "Every fault on the list does this."
+_APART = "Has no bearing on it."
+_STARVED = "The evaporator gets too little liquid and the vapour is heated long after boiling."
+_FED = "An evaporator fed enough liquid speaks against too little reaching it."
+_BACKED = "Liquid that can not pass on is held back in the condenser."
 
 
 def _rows(*rows: _Row) -> dict[Hypothesis, _Row]:
     return dict(zip(_ORDER, rows, strict=True))
 
 
-_EVERY = "Every fault on the list does this."
-_APART = "Has no bearing on it."
-_STARVED = "The evaporator gets too little liquid and the vapour is heated long after boiling."
-_FED = "An evaporator fed enough liquid speaks against too little reaching it."
-_BACKED = "Liquid that can not pass on is held back in the condenser."
+def _alone(fault: Hypothesis, row: _Row, others: str = _APART) -> dict[Hypothesis, _Row]:
+    return {each: row if each is fault else (Says.NOTHING, others) for each in _ORDER}
+
 
 SAYS: dict[tuple[Measure, str], dict[Hypothesis, _Row]] = {
     (Measure.SUPERHEAT, "high"): _rows(
@@ -182,21 +186,12 @@ SAYS: dict[tuple[Measure, str], dict[Hypothesis, _Row]] = {
         (_F, "Too much charge raises the boiling temperature."),
         (_F, "High head pressure weakens the compressor's suction."),
     ),
-    (Measure.DRIER, "high"): _rows(
-        (_N, "A shortage does not cool the drier."),
-        (_F, "Liquid that cools across the drier is being throttled there."),
-        (_N, _APART),
-        (_N, _APART),
-        (_N, _APART),
-        (_N, _APART),
+    (Measure.DRIER, "high"): _alone(
+        Hypothesis.RESTRICTION, (_F, "Liquid that cools across the drier is being throttled there.")
     ),
-    (Measure.DRIER, "usual"): _rows(
-        (_N, _APART),
+    (Measure.DRIER, "usual"): _alone(
+        Hypothesis.RESTRICTION,
         (_A, "Not at the drier; a capillary tube can still be blocked."),
-        (_N, _APART),
-        (_N, _APART),
-        (_N, _APART),
-        (_N, _APART),
     ),
     (Measure.BOX, "high"): _rows(*((_N, _EVERY),) * 6),
     (Measure.BOX, "usual"): _rows(
@@ -235,21 +230,13 @@ SAYS: dict[tuple[Measure, str], dict[Hypothesis, _Row]] = {
         (_A, "Too much charge would fill the coil."),
         (_N, _APART),
     ),
-    (Measure.FROST, Frost.SPOT.value): _rows(
-        (_N, _APART),
-        (_F, "A cold spot is where the liquid is throttled."),
-        (_N, _APART),
-        (_N, _APART),
-        (_N, _APART),
-        (_N, _APART),
+    (Measure.FROST, Frost.SPOT.value): _alone(
+        Hypothesis.RESTRICTION, (_F, "A cold spot is where the liquid is throttled.")
     ),
-    (Measure.FROST, Frost.ICED.value): _rows(
-        (_N, "Behind ice no pattern can be read: defrost first."),
-        (_N, "Behind ice no pattern can be read: defrost first."),
+    (Measure.FROST, Frost.ICED.value): _alone(
+        Hypothesis.AIRFLOW,
         (_F, "Ice keeps the air out, whatever first caused it."),
-        (_N, "Behind ice no pattern can be read: defrost first."),
-        (_N, "Behind ice no pattern can be read: defrost first."),
-        (_N, _APART),
+        "Behind ice no pattern can be read: defrost first.",
     ),
     (Measure.FROST, Frost.FLOODED.value): _rows(
         (_A, "Liquid comes past the coil."),
@@ -267,36 +254,25 @@ SAYS: dict[tuple[Measure, str], dict[Hypothesis, _Row]] = {
         (_A, "Too much charge does not leave a coil dry."),
         (_N, _APART),
     ),
-    (Measure.CONDENSER, CondenserState.DIRTY.value): _rows(
-        *((_N, "Clean it first: until then the other readings mislead."),) * 5,
+    (Measure.CONDENSER, CondenserState.DIRTY.value): _alone(
+        Hypothesis.CONDENSER,
         (_F, "Dirt was seen."),
+        "Clean it first: until then the other readings mislead.",
     ),
-    (Measure.CONDENSER, CondenserState.CLEAN.value): _rows(
-        *((_N, _APART),) * 5,
-        (_A, "It was seen to be clean, as far as one can look in."),
+    (Measure.CONDENSER, CondenserState.CLEAN.value): _alone(
+        Hypothesis.CONDENSER, (_A, "It was seen to be clean, as far as one can look in.")
     ),
-    (Measure.CONDENSER_FAN, FanState.RUNS.value): _rows(
-        *((_N, _APART),) * 5,
-        (_N, "A running fan does not move air through dirt."),
+    (Measure.CONDENSER_FAN, FanState.RUNS.value): _alone(
+        Hypothesis.CONDENSER, (_N, "A running fan does not move air through dirt.")
     ),
-    (Measure.CONDENSER_FAN, FanState.WEAK.value): _rows(
-        *((_N, "Mend the fan first: until then the other readings mislead."),) * 5,
-        (_F, "Without air the condenser acts as a dirty one."),
+    (Measure.CONDENSER_FAN, FanState.WEAK.value): _alone(
+        Hypothesis.CONDENSER, (_F, "Without air the condenser acts as a dirty one."), _FAN_FIRST
     ),
-    (Measure.EVAPORATOR_FAN, FanState.RUNS.value): _rows(
-        (_N, _APART),
-        (_N, _APART),
+    (Measure.EVAPORATOR_FAN, FanState.RUNS.value): _alone(
+        Hypothesis.AIRFLOW,
         (_N, "A running fan does not move air through ice or past a blocked grille."),
-        (_N, _APART),
-        (_N, _APART),
-        (_N, _APART),
     ),
-    (Measure.EVAPORATOR_FAN, FanState.WEAK.value): _rows(
-        (_N, "Mend the fan first: until then the other readings mislead."),
-        (_N, "Mend the fan first: until then the other readings mislead."),
-        (_F, "Without the fan there is too little air."),
-        (_N, "Mend the fan first: until then the other readings mislead."),
-        (_N, "Mend the fan first: until then the other readings mislead."),
-        (_N, _APART),
+    (Measure.EVAPORATOR_FAN, FanState.WEAK.value): _alone(
+        Hypothesis.AIRFLOW, (_F, "Without the fan there is too little air."), _FAN_FIRST
     ),
 }

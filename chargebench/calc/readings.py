@@ -3,25 +3,21 @@
 What they support, and what they can not prove, is in `evidence`, taken up here.
 """
 
-from dataclasses import dataclass
 from typing import Protocol
 
 from chargebench.calc.evidence import (
     Bands,
-    CondenserState,
     ConnectionCost,
     Current,
     Evidence,
-    FanState,
     Findings,
-    Frost,
-    Hypothesis,
     NextMeasurement,
-    Says,
     connection_cost,
     evidence,
     next_measurement,
 )
+from chargebench.calc.evidence_rules import CondenserState, FanState, Frost, Hypothesis, Says
+from chargebench.calc.surface import Differences, surface_differences
 from chargebench.errors import OutsideDomain
 from chargebench.units import Q, Quantity, dimensions
 
@@ -61,16 +57,6 @@ class SaturationCurve(Protocol):
     def dew_temperature(self, pressure: Quantity) -> Quantity:
         """Temperature at which vapour begins to condense."""
         ...
-
-
-@dataclass(frozen=True, slots=True)
-class Differences:
-    """Temperature differences taken from surfaces, in kelvin; None where one end is missing."""
-
-    superheat: Quantity | None
-    subcooling: Quantity | None
-    condensing_split: Quantity | None
-    evaporator_difference: Quantity | None
 
 
 def _kelvin(temperature: Quantity) -> float:
@@ -261,58 +247,3 @@ def compression_ratio(*, suction_pressure: Quantity, discharge_pressure: Quantit
         raise OutsideDomain("Expected an absolute suction pressure above zero.")
     ratio: float = discharge_pressure.m_as("Pa") / suction
     return ratio
-
-
-@dimensions(
-    evaporator_middle="[temperature]",
-    suction_line="[temperature]",
-    air_on_evaporator="[temperature]",
-    condenser_middle="[temperature]",
-    liquid_line="[temperature]",
-    ambient="[temperature]",
-)
-def surface_differences(
-    *,
-    evaporator_middle: Quantity | None = None,
-    suction_line: Quantity | None = None,
-    air_on_evaporator: Quantity | None = None,
-    condenser_middle: Quantity | None = None,
-    liquid_line: Quantity | None = None,
-    ambient: Quantity | None = None,
-) -> Differences:
-    """All differences from surface temperatures alone: no hose is connected, nothing is lost.
-
-    Parameters
-    ----------
-    evaporator_middle, suction_line, condenser_middle, liquid_line : Quantity [K] or None
-        Pipe surfaces, insulated from the air; a bend in the middle of a coil stands for the
-        saturation temperature.
-    air_on_evaporator, ambient : Quantity [K] or None
-        Air entering evaporator and condenser.
-
-    Returns
-    -------
-    Differences [K]
-        Each where both of its ends are given.
-
-    Notes
-    -----
-    A surface is some kelvin off its refrigerant, and a bend near the end of the coil may be
-    superheated or subcooled already.
-
-    Source
-    ------
-    COMMON.
-    """
-
-    def between(warmer: Quantity | None, colder: Quantity | None) -> Quantity | None:
-        if warmer is None or colder is None:
-            return None
-        return Q(_kelvin(warmer) - _kelvin(colder), "kelvin")
-
-    return Differences(
-        superheat=between(suction_line, evaporator_middle),
-        subcooling=between(condenser_middle, liquid_line),
-        condensing_split=between(condenser_middle, ambient),
-        evaporator_difference=between(air_on_evaporator, evaporator_middle),
-    )
