@@ -59,7 +59,10 @@ LIBRARIES = {
     "libxcb-xfixes.so.0": "libxcb-xfixes0",
     "libxcb-xkb.so.1": "libxcb-xkb1",
 }
-TEST_PROGRAMS = {"Xvfb": "xvfb", "pdftotext": "poppler-utils", "pdftoppm": "poppler-utils"}
+TEST_PROGRAMS = {
+    **{"Xvfb": "xvfb", "xvfb-run": "xvfb", "xauth": "xauth"},
+    **{"pdftotext": "poppler-utils", "pdftoppm": "poppler-utils"},
+}
 OFFICE = {"soffice": "libreoffice-calc"}
 
 
@@ -193,7 +196,7 @@ def make_venv() -> None:
 def pip(*arguments: str) -> None:
     """Call pip inside `.venv`."""
     command = [str(venv_python()), "-m", "pip", "--no-input", "--disable-pip-version-check"]
-    done = subprocess.run([*command, "install", "--quiet", *arguments], env=clean_environment())
+    done = subprocess.run([*command, "install", "-qq", *arguments], env=clean_environment())
     if done.returncode != 0:
         stop(
             "pip could not install what is needed; its own words are above. Without a network, "

@@ -1,0 +1,56 @@
+"""What every test stands on: no window shown, a home of its own, hypothesis profiles.
+
+Set before anything of ours is imported, because Qt, pint and the folders of the program read their
+surroundings once.
+"""
+
+import os
+import tempfile
+from pathlib import Path
+
+import hypothesis
+
+_HOME = tempfile.TemporaryDirectory(prefix="chargebench-tests-", ignore_cleanup_errors=True)
+
+
+def _own_home() -> None:
+    """Point every place where a person's files would be to a folder that is thrown away."""
+    home = Path(_HOME.name)
+    names = {
+        "HOME": "",
+        "USERPROFILE": "",
+        "XDG_CACHE_HOME": "cache",
+        "XDG_CONFIG_HOME": "config",
+        "XDG_DATA_HOME": "data",
+        "XDG_STATE_HOME": "state",
+        "XDG_DOCUMENTS_DIR": "documents",
+        "WIN_PD_OVERRIDE_APPDATA": "roaming",
+        "WIN_PD_OVERRIDE_LOCAL_APPDATA": "local",
+        "WIN_PD_OVERRIDE_PERSONAL": "documents",
+    }
+    for name, folder in names.items():
+        place = home / folder
+        place.mkdir(exist_ok=True)
+        os.environ[name] = str(place)
+
+
+def _own_screen() -> None:
+    """Show no window unless a real one was asked for and there is a screen for it."""
+    asked = os.environ.get("CHARGEBENCH_REAL_WINDOW") == "1"
+    if not (asked and os.environ.get("DISPLAY")):
+        os.environ["QT_QPA_PLATFORM"] = "offscreen"
+
+
+_own_home()
+_own_screen()
+
+hypothesis.settings.register_profile("desk", deadline=None, max_examples=50)
+hypothesis.settings.register_profile(
+    "ci", deadline=None, max_examples=300, derandomize=True, database=None, print_blob=True
+)
+hypothesis.settings.load_profile("ci" if os.environ.get("CI") == "true" else "desk")
+
+
+def pytest_unconfigure() -> None:
+    """Throw the home of this test process away."""
+    _HOME.cleanup()
