@@ -60,8 +60,11 @@ LIBRARIES = {
     "libxcb-xkb.so.1": "libxcb-xkb1",
 }
 TEST_PROGRAMS = {
-    **{"Xvfb": "xvfb", "xvfb-run": "xvfb", "xauth": "xauth"},
-    **{"pdftotext": "poppler-utils", "pdftoppm": "poppler-utils"},
+    "Xvfb": "xvfb",
+    "xvfb-run": "xvfb",
+    "xauth": "xauth",
+    "pdftotext": "poppler-utils",
+    "pdftoppm": "poppler-utils",
 }
 OFFICE = {"soffice": "libreoffice-calc"}
 
