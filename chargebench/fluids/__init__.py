@@ -2,6 +2,7 @@
 
 from chargebench.fluids import water
 from chargebench.fluids.catalogue import names, refrigerant
+from chargebench.fluids.gas import NITROGEN, close, gas_density, gas_density_ready, warm_up
 from chargebench.fluids.refrigerant_data import (
     GWP_SETS,
     Component,
@@ -13,13 +14,18 @@ from chargebench.fluids.saturated import Saturation, saturation
 
 __all__ = [
     "GWP_SETS",
+    "NITROGEN",
     "Component",
     "Figure",
     "LimitFigure",
     "Refrigerant",
     "Saturation",
+    "close",
+    "gas_density",
+    "gas_density_ready",
     "names",
     "refrigerant",
     "saturation",
+    "warm_up",
     "water",
 ]

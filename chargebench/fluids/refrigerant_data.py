@@ -1,4 +1,4 @@
-"""What the catalogue says of a refrigerant: each figure with its source and how far it was checked."""
+"""What the catalogue says of a refrigerant, each figure with its source and its mark."""
 
 from collections.abc import Mapping
 from dataclasses import dataclass
