@@ -2,9 +2,31 @@
 
 from dataclasses import dataclass
 from datetime import date
+from typing import Protocol, get_args
 
 from chargebench.rules import ChargeLimitRule, Figure, Flammability, RuleSet
+from chargebench.sources import Mark
 from chargebench.units import Quantity, dimensions
+
+_WEAKNESS: tuple[Mark, ...] = get_args(Mark)  # from read in the source to recalled
+
+
+class Lower(Protocol):
+    """A lower flammable limit as the catalogue gives it."""
+
+    @property
+    def value(self) -> Quantity: ...
+
+
+class Flammable(Protocol):
+    """What a charge limit hangs on in a refrigerant."""
+
+    @property
+    def name(self) -> str: ...
+    @property
+    def safety_class(self) -> str: ...
+    @property
+    def lfl(self) -> Lower | None: ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -12,15 +34,25 @@ class ChargeLimit:
     """Most refrigerant of a circuit by one rule."""
 
     mass: Quantity
-    title: str
     by: Figure  # the mass itself, the multiple of the lower limit, or the cap
     rule: ChargeLimitRule
 
     @property
-    def unverified(self) -> bool:
-        """Whether a figure the limit hangs on was not checked against its source."""
+    def title(self) -> str:
+        """The standard or listing in words."""
+        return self.rule.title
+
+    @property
+    def source(self) -> str:
+        """Key of the source with the place in it."""
+        return f"{self.by.source}, {self.by.place}"
+
+    @property
+    def mark(self) -> Mark:
+        """Weakest mark of the figures the limit hangs on."""
         parts = (self.by, self.rule.times_lfl, self.rule.made_from, self.rule.made_until)
-        return any(part is not None and part.unverified for part in parts)
+        marks = [part.mark for part in parts if part is not None]
+        return max(marks, key=_WEAKNESS.index)
 
 
 def is_flammable(safety_class: str, rule: Flammability) -> bool:
@@ -45,37 +77,26 @@ def is_flammable(safety_class: str, rule: Flammability) -> bool:
     return safety_class in rule.flammable_classes.value.split()
 
 
-@dimensions(lfl="[density]")
 def charge_limit(
-    *,
-    refrigerant: str,
-    safety_class: str,
-    lfl: Quantity | None,
-    cabinet: str,
-    rule_set: RuleSet,
-    made_on: date,
+    refrigerant: Flammable, cabinet: str, rule_set: RuleSet, *, made_on: date | None = None
 ) -> ChargeLimit | None:
     """Charge limit of a circuit by the rule set and the type of equipment.
 
     Parameters
     ----------
-    refrigerant : str
-        Name in the catalogue.
-    safety_class : str
-        Class such as A3.
-    lfl : Quantity or None [kg/m**3]
-        Lower flammable limit; needed where a rule is a multiple of it.
+    refrigerant : Flammable
+        Catalogue entry with name, safety class and lower flammable limit.
     cabinet : str
         Type as in the equipment register.
     rule_set : RuleSet
         The rule set that holds.
-    made_on : date
-        Day of manufacture, or of installation, or today where neither is known.
+    made_on : date, optional
+        Day of manufacture; without it the limits for equipment made now.
 
     Returns
     -------
     ChargeLimit or None
-        The first rule that fits; None where none does. The nameplate holds in any case.
+        The first rule that fits [kg]; None where none does. The nameplate holds in any case.
 
     Notes
     -----
@@ -86,32 +107,39 @@ def charge_limit(
     IEC60335-2-24; IEC60335-2-89; UL60335-2-89; SNAP. Each limit names its own.
     """
     for rule in rule_set.flammability.limits:
-        if _fits(rule, refrigerant, safety_class, cabinet, made_on):
-            if rule.mass is not None:
-                return ChargeLimit(rule.mass.quantity.to("kg"), rule.title, rule.mass, rule)
-            if lfl is not None:
-                return _multiple(rule, lfl)
+        if not _fits(rule, refrigerant, cabinet, made_on):
+            continue
+        if rule.mass is not None:
+            return ChargeLimit(rule.mass.quantity.to("kg"), rule.mass, rule)
+        if refrigerant.lfl is not None:
+            return _multiple(rule, refrigerant.lfl.value)
     return None
 
 
 def _fits(
-    rule: ChargeLimitRule, refrigerant: str, safety_class: str, cabinet: str, made_on: date
+    rule: ChargeLimitRule, refrigerant: Flammable, cabinet: str, made_on: date | None
 ) -> bool:
     return (
         cabinet in rule.cabinets
-        and safety_class in rule.classes
-        and (not rule.refrigerants or refrigerant in rule.refrigerants)
-        and (rule.made_from is None or made_on >= rule.made_from.value)
-        and (rule.made_until is None or made_on <= rule.made_until.value)
+        and refrigerant.safety_class in rule.classes
+        and (not rule.refrigerants or refrigerant.name in rule.refrigerants)
+        and _in_force(rule, made_on)
     )
+
+
+def _in_force(rule: ChargeLimitRule, made_on: date | None) -> bool:
+    if made_on is None:
+        return rule.made_until is None
+    begun = rule.made_from is None or made_on >= rule.made_from.value
+    return begun and (rule.made_until is None or made_on <= rule.made_until.value)
 
 
 def _multiple(rule: ChargeLimitRule, lfl: Quantity) -> ChargeLimit:
     assert rule.times_lfl is not None, rule.title
     mass = (rule.times_lfl.quantity * lfl).to("kg")
     if rule.cap is not None and mass > rule.cap.quantity:
-        return ChargeLimit(rule.cap.quantity.to("kg"), rule.title, rule.cap, rule)
-    return ChargeLimit(mass, rule.title, rule.times_lfl, rule)
+        return ChargeLimit(rule.cap.quantity.to("kg"), rule.cap, rule)
+    return ChargeLimit(mass, rule.times_lfl, rule)
 
 
 @dimensions(lfl="[density]")
