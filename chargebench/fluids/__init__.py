@@ -3,7 +3,7 @@
 from chargebench.fluids import water
 from chargebench.fluids.catalogue import names, refrigerant
 from chargebench.fluids.gas import NITROGEN, close, gas_density, gas_density_ready, warm_up
-from chargebench.fluids.refrigerant_data import (
+from chargebench.fluids.refrigerants import (
     GWP_SETS,
     Component,
     Figure,

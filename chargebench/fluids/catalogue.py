@@ -9,7 +9,7 @@ from types import MappingProxyType
 from typing import Any, get_args
 
 from chargebench.errors import UnknownRefrigerant
-from chargebench.fluids.refrigerant_data import Component, Figure, Fluid, LimitFigure, Refrigerant
+from chargebench.fluids.refrigerants import Component, Figure, Fluid, LimitFigure, Refrigerant
 from chargebench.resource import resource
 from chargebench.sources import Mark
 from chargebench.units import Q
