@@ -92,7 +92,7 @@ SOURCES: dict[str, Source] = {
     "UNEP-HC": Source("UNEP technician manual on hydrocarbons, p. 136"),
     "A3-MANUALS": Source(
         "Appliance makers' service instructions for flammable refrigerants "
-        "(Perlick BBR96, Hussmann SGN141S, Argo Alice 13, Haier 3379715, Bimar, HTW, Carrier 42QHC)"
+        "(Perlick BBR96, Hussmann SGN141S, Argo, Haier 3379715, Bimar, HTW, Carrier 42QHC)"
     ),
     "29CFR1910": Source(
         "29 CFR 1910.157, portable fire extinguishers, as named in SNAP conditions"

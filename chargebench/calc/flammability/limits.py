@@ -2,31 +2,13 @@
 
 from dataclasses import dataclass
 from datetime import date
-from typing import Protocol, get_args
+from typing import get_args
 
 from chargebench.rules import ChargeLimitRule, Figure, Flammability, RuleSet
 from chargebench.sources import Mark
 from chargebench.units import Quantity, dimensions
 
 _WEAKNESS: tuple[Mark, ...] = get_args(Mark)  # from read in the source to recalled
-
-
-class Lower(Protocol):
-    """A lower flammable limit as the catalogue gives it."""
-
-    @property
-    def value(self) -> Quantity: ...
-
-
-class Flammable(Protocol):
-    """What a charge limit hangs on in a refrigerant."""
-
-    @property
-    def name(self) -> str: ...
-    @property
-    def safety_class(self) -> str: ...
-    @property
-    def lfl(self) -> Lower | None: ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +36,11 @@ class ChargeLimit:
         marks = [part.mark for part in parts if part is not None]
         return max(marks, key=_WEAKNESS.index)
 
+    @property
+    def unverified(self) -> bool:
+        """Whether a figure the limit hangs on was not checked against its source."""
+        return self.mark == "MEMORY"
+
 
 def is_flammable(safety_class: str, rule: Flammability) -> bool:
     """Whether a safety class is one of flammable refrigerants.
@@ -77,21 +64,32 @@ def is_flammable(safety_class: str, rule: Flammability) -> bool:
     return safety_class in rule.flammable_classes.value.split()
 
 
+@dimensions(lfl="[density]")
 def charge_limit(
-    refrigerant: Flammable, cabinet: str, rule_set: RuleSet, *, made_on: date | None = None
+    *,
+    refrigerant: str,
+    safety_class: str,
+    lfl: Quantity | None,
+    cabinet: str,
+    rule_set: RuleSet,
+    made_on: date | None = None,
 ) -> ChargeLimit | None:
     """Charge limit of a circuit by the rule set and the type of equipment.
 
     Parameters
     ----------
-    refrigerant : Flammable
-        Catalogue entry with name, safety class and lower flammable limit.
+    refrigerant : str
+        Name in the catalogue.
+    safety_class : str
+        Class such as A3.
+    lfl : Quantity or None [kg/m**3]
+        Lower flammable limit; a rule that is a multiple of it is passed over without it.
     cabinet : str
         Type as in the equipment register.
     rule_set : RuleSet
         The rule set that holds.
     made_on : date, optional
-        Day of manufacture; without it the limits for equipment made now.
+        Day of manufacture or installation; without it the limits for equipment made now.
 
     Returns
     -------
@@ -107,24 +105,17 @@ def charge_limit(
     IEC60335-2-24; IEC60335-2-89; UL60335-2-89; SNAP. Each limit names its own.
     """
     for rule in rule_set.flammability.limits:
-        if not _fits(rule, refrigerant, cabinet, made_on):
-            continue
-        if rule.mass is not None:
+        fits = (
+            cabinet in rule.cabinets
+            and safety_class in rule.classes
+            and (not rule.refrigerants or refrigerant in rule.refrigerants)
+            and _in_force(rule, made_on)
+        )
+        if fits and rule.mass is not None:
             return ChargeLimit(rule.mass.quantity.to("kg"), rule.mass, rule)
-        if refrigerant.lfl is not None:
-            return _multiple(rule, refrigerant.lfl.value)
+        if fits and lfl is not None:
+            return _multiple(rule, lfl)
     return None
-
-
-def _fits(
-    rule: ChargeLimitRule, refrigerant: Flammable, cabinet: str, made_on: date | None
-) -> bool:
-    return (
-        cabinet in rule.cabinets
-        and refrigerant.safety_class in rule.classes
-        and (not rule.refrigerants or refrigerant.name in rule.refrigerants)
-        and _in_force(rule, made_on)
-    )
 
 
 def _in_force(rule: ChargeLimitRule, made_on: date | None) -> bool:
