@@ -3,7 +3,7 @@
 Nothing recorded changes; more is added. `Ledger` records, `Reader` asks, both over one shop file.
 """
 
-from chargebench.ledger.backup import backups, restore
+from chargebench.ledger.backup import backups
 from chargebench.ledger.book import Ledger
 from chargebench.ledger.entry import (
     FIXED_PLACES,
@@ -17,6 +17,7 @@ from chargebench.ledger.entry import (
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance, HistoryRow
+from chargebench.ledger.restore import restore
 from chargebench.ledger.scan import Checkpoint, Problem
 from chargebench.ledger.usage import Filters, UsageRow, UsageTotal
 from chargebench.ledger.verify import Verification

@@ -1,4 +1,4 @@
-"""Copies of a shop file: kept at opening and on demand, rotated; restored, the old kept aside."""
+"""Copies of a shop file: kept at opening and on demand, and rotated."""
 
 import os
 import re
@@ -14,7 +14,7 @@ from chargebench.ledger import dialect, schema
 
 KEEP = 10
 ROTATED = re.compile(r"\d{8}T\d{12}Z-entry-(\d+)\.chargebench")
-_BESIDE = ("", "-wal", "-shm", "-journal")
+BESIDE = ("", "-wal", "-shm", "-journal")
 
 
 def settle(path: Path) -> None:
@@ -30,44 +30,48 @@ def settle(path: Path) -> None:
 
 def remove(path: Path) -> None:
     """Remove a database file with what SQLite keeps beside it."""
-    for ending in _BESIDE:
+    for ending in BESIDE:
         path.with_name(path.name + ending).unlink(missing_ok=True)
 
 
-def _stamp() -> str:
+def stamp() -> str:
+    """The present moment for a file name; names sort by time."""
     return datetime.now(UTC).strftime("%Y%m%dT%H%M%S%fZ")
 
 
 def write(connection: Connection, target: Path) -> Path:
     """Copy the whole shop file to a path: complete under its name, or not there at all."""
     half = target.with_name(target.name + ".new")
-    remove(half)
     try:
+        remove(half)
         dialect.copy_into(connection, half)
         settle(half)
         half.replace(target)
         settle(target.parent)
-    except OSError as problem:
-        raise ShopFileRefused(
-            f"The backup {target} can not be written: {problem.strerror}. Choose another folder."
-        ) from problem
+    except (OSError, *dialect.ERRORS) as problem:
+        reason = getattr(problem, "strerror", None) or dialect.says(problem) or str(problem)
+        raise ShopFileRefused(f"The backup {target} can not be written: {reason}.") from problem
     finally:
         with suppress(OSError):
             remove(half)
     return target
 
 
-def keep(connection: Connection, path: Path, *, label: str) -> Path:
-    """Copy into the backup folder under a label that rotation leaves alone."""
+def _folder(path: Path) -> Path:
     folder = dialect.backup_folder(path)
     try:
         folder.mkdir(exist_ok=True)
     except OSError as problem:
         raise ShopFileRefused(
-            f"The folder {folder} can not be made: {problem.strerror}. "
+            f"The folder {folder} for backups can not be made: {problem.strerror}. "
             "Move the shop file to a folder you may write in."
         ) from problem
-    return write(connection, folder / f"{label}-{_stamp()}.chargebench")
+    return folder
+
+
+def keep(connection: Connection, path: Path, *, label: str) -> Path:
+    """Copy into the backup folder under a label that rotation leaves alone."""
+    return write(connection, _folder(path) / f"{label}-{stamp()}.chargebench")
 
 
 def rotate(connection: Connection, path: Path, *, keep_newest: int) -> Path | None:
@@ -78,9 +82,7 @@ def rotate(connection: Connection, path: Path, *, keep_newest: int) -> Path | No
         last_typed = connection.execute(select(func.max(schema.typed.c.kept_at))).scalar()
     if kept and _covers(kept[0], count, last_typed):
         return None
-    folder = dialect.backup_folder(path)
-    folder.mkdir(exist_ok=True)
-    made = write(connection, folder / f"{_stamp()}-entry-{count}.chargebench")
+    made = write(connection, _folder(path) / f"{stamp()}-entry-{count}.chargebench")
     for old in backups(path)[keep_newest:]:
         old.unlink(missing_ok=True)
     return made
@@ -100,36 +102,3 @@ def backups(path: Path) -> list[Path]:
     if not folder.is_dir():
         return []
     return sorted((f for f in folder.iterdir() if ROTATED.fullmatch(f.name)), reverse=True)
-
-
-def restore(path: Path, copy: Path) -> Path | None:
-    """Put a backup in the place of a shop file; the present file is kept aside and its path given.
-
-    Nobody may have the shop file open.
-    """
-    dialect.check_header(copy)
-    aside = None
-    if path.exists():
-        if not dialect.alone(path):
-            raise ShopFileRefused(
-                f"{path} is open in another window. Close it there, then restore again."
-            )
-        aside = path.with_name(f"{path.name}-aside-{_stamp()}")
-    half = path.with_name(path.name + ".new")
-    try:
-        remove(half)
-        half.write_bytes(copy.read_bytes())
-        settle(half)
-        if aside is not None:
-            for ending in _BESIDE:
-                part = path.with_name(path.name + ending)
-                if part.exists():
-                    part.rename(aside.with_name(aside.name + ending))
-        half.replace(path)
-        settle(path.parent)
-    except OSError as problem:
-        raise ShopFileRefused(
-            f"{copy} could not be restored: {problem.strerror}. "
-            f"{'The present file was not lost: ' + str(aside) if aside else ''}"
-        ) from problem
-    return aside

@@ -10,7 +10,7 @@ from typing import Any, Self
 from sqlalchemy import Connection, delete
 from sqlalchemy.exc import DBAPIError
 
-from chargebench.errors import StorageRefused
+from chargebench.errors import ShopFileRefused, StorageRefused
 from chargebench.ledger import backup, dialect, posting, reading, schema, shopfile
 from chargebench.ledger.entry import Entry, NewEntry, new_id, now_text, payload_text
 from chargebench.ledger.reader import Reader
@@ -21,6 +21,8 @@ _KEEP_TYPED = dialect.put(schema.typed)
 
 class Ledger(Reader):
     """A shop file open for recording; belongs to the thread that opened it."""
+
+    backup_refused: str | None = None  # why no backup was kept at opening, to be shown
 
     @classmethod
     def create(cls, path: Path | str, bench: str = "B") -> Self:
@@ -33,13 +35,25 @@ class Ledger(Reader):
         """Open a shop file, keeping a rotated backup if it changed; none if `backups` is 0."""
         path = Path(path)
         ledger = cls(path, *shopfile.connect(path, writing=True))
-        try:
-            if backups:
+        if backups:
+            try:
                 ledger.backup(keep_newest=backups)
-        except BaseException:
-            ledger.close()
-            raise
+            except ShopFileRefused as refusal:  # a full disk must not keep the bench from its book
+                ledger.backup_refused = str(refusal)
         return ledger
+
+    @classmethod
+    def mend_guards(cls, path: Path | str, by: str, happened_at: datetime) -> Entry:
+        """Put back append-only guards that another tool took away, and record that it was so."""
+        path = Path(path)
+        with cls(path, *shopfile.connect(path, writing=True, guarded=False)) as ledger:
+            with ledger._writing() as connection:
+                missing = dialect.missing_guards(connection)
+                if not missing:
+                    raise ShopFileRefused(f"{path} has all its guards; there is nothing to mend.")
+                dialect.put_back_guards(connection, missing)
+                new = NewEntry("guards-mended", by, happened_at, {"missing": missing})
+                return posting.record(connection, ledger.bench, new, NO_TOLERANCE)
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:

@@ -17,6 +17,7 @@ from chargebench.ledger import schema
 
 APPLICATION_ID = 0x63686267  # "chbg", in the file's header
 BUSY_SECONDS = 5.0
+ERRORS = (DBAPIError, sqlite3.Error)
 _MAGIC = b"SQLite format 3\x00"
 _BEGIN = "chargebench.begin"
 
@@ -141,6 +142,13 @@ def missing_guards(connection: Connection) -> list[str]:
     rows = connection.exec_driver_sql("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'")
     there = {name: " ".join(str(sql).split()) for name, sql in rows}
     return [name for name, sql in GUARDS.items() if there.get(name) != sql]
+
+
+def put_back_guards(connection: Connection, names: list[str]) -> None:
+    """Make guards anew that are missing or not as they were made."""
+    for name in names:
+        connection.exec_driver_sql(f"DROP TRIGGER IF EXISTS {name}")
+        connection.exec_driver_sql(GUARDS[name])
 
 
 def damage(connection: Connection) -> list[str]:

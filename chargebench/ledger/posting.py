@@ -22,21 +22,29 @@ from chargebench.ledger.entry import (
     now_text,
     payload_text,
 )
+from chargebench.ledger.prepared import Prepared
 from chargebench.ledger.reading import head, one_entry
 
-_SET_HEAD = (
+_KNOWN = Prepared(select(schema.entry.c.position).where(schema.entry.c.id == bindparam("id_is")))
+_SET_HEAD = Prepared(
     update(schema.head)
     .where(schema.head.c.bench == bindparam("bench_is"))
     .values(number=bindparam("number_is"), hash=bindparam("hash_is"))
 )
-_FILLED_IN = {"job-opened": "number", "register": "before"}  # what only the ledger knows
-_PUT_ENTRY = schema.entry.insert()
-_PUT_TRANSFERS = schema.transfer.insert()
-_OTHERS = select(schema.balance.c.refrigerant, schema.balance.c.mass_mg).where(
-    schema.balance.c.place == bindparam("place_is"),
-    schema.balance.c.refrigerant != bindparam("refrigerant_is"),
-    schema.balance.c.mass_mg > 0,
+_PUT_ENTRY = Prepared(
+    schema.entry.insert().returning(schema.entry.c.position),
+    [column.name for column in schema.entry.c if column.name != "position"],
 )
+_PUT_TRANSFER = Prepared(schema.transfer.insert(), [column.name for column in schema.transfer.c])
+_ADD_TO_BALANCE = Prepared(dialect.ADD_TO_BALANCE, ["place", "refrigerant", "mass_mg"])
+_OTHERS = Prepared(
+    select(schema.balance.c.refrigerant, schema.balance.c.mass_mg).where(
+        schema.balance.c.place == bindparam("place_is"),
+        schema.balance.c.refrigerant != bindparam("refrigerant_is"),
+        schema.balance.c.mass_mg > 0,
+    )
+)
+_FILLED_IN = {"job-opened": "number", "register": "before"}  # what only the ledger knows
 
 
 def record(
@@ -45,8 +53,9 @@ def record(
     """Record an entry, or give back the one that already stands under its id."""
     if new.kind == "job-opened" and new.job is None:
         new = replace(new, job=new.id)
-    standing = one_entry(connection, new.id)
-    if standing is not None:
+    if _KNOWN.run(connection, {"id_is": new.id}).first() is not None:
+        standing = one_entry(connection, new.id)
+        assert standing is not None
         return _same(standing, new)
     new = _completed(connection, bench, new)
     projection.check_job(connection, new)
@@ -100,7 +109,7 @@ def _same(standing: Entry, new: NewEntry) -> Entry:
 
 def _completed(connection: Connection, bench: str, new: NewEntry) -> NewEntry:
     """Fill in what only the ledger knows: the job's number, the row's state before."""
-    if new.kind == "job-opened" and "number" not in new.payload:
+    if new.kind == "job-opened":
         number = projection.next_job_number(connection, bench)
         return replace(new, payload={**new.payload, "number": number})
     if new.kind == "register":
@@ -126,19 +135,13 @@ def _append(
         "hash": digest,
         "happened_us": microseconds(new.happened_at),
     }
-    key = connection.execute(_PUT_ENTRY, row).inserted_primary_key
-    assert key is not None
-    if lines:
-        names = [column.name for column in schema.MASS_LINE]
-        connection.execute(
-            _PUT_TRANSFERS,
-            [
-                {"entry": key[0], "line": count, **dict(zip(names, line, strict=True))}
-                for count, line in enumerate(lines)
-            ],
-        )
-    connection.execute(_SET_HEAD, {"bench_is": bench, "number_is": number, "hash_is": digest})
-    return _recorded(values, new, previous, digest), key[0]
+    position: int = _PUT_ENTRY.run(connection, row).scalar_one()
+    names = [column.name for column in schema.MASS_LINE]
+    for count, line in enumerate(lines):
+        mass_line = dict(zip(names, line, strict=True))
+        _PUT_TRANSFER.run(connection, {"entry": position, "line": count, **mass_line})
+    _SET_HEAD.run(connection, {"bench_is": bench, "number_is": number, "hash_is": digest})
+    return _recorded(values, new, previous, digest), position
 
 
 def _recorded(values: tuple[Any, ...], new: NewEntry, previous: bytes, digest: bytes) -> Entry:
@@ -172,7 +175,7 @@ def _move(
             filled[given] = None
     for (place, refrigerant), gain in sorted(gains.items()):  # one order, so benches never deadlock
         row = {"place": place, "refrigerant": refrigerant, "mass_mg": gain}
-        left = connection.execute(dialect.ADD_TO_BALANCE, row).scalar_one()
+        left = _ADD_TO_BALANCE.run(connection, row).scalar_one()
         if gain < 0 and place.startswith("cylinder:") and left < -may_overdraw_mg.get(place, 0):
             raise Overdrawn(
                 f"Cylinder {place.removeprefix('cylinder:')} holds {mass_words(left - gain)} of "
@@ -195,7 +198,7 @@ def _check_content(connection: Connection, place: str, refrigerant: str) -> None
             f"Cylinder {cylinder} is registered for {registered}; {refrigerant} does not go into "
             "it. Choose another cylinder, or register this one as mixed waste."
         )
-    other = connection.execute(_OTHERS, {"place_is": place, "refrigerant_is": refrigerant}).first()
+    other = _OTHERS.run(connection, {"place_is": place, "refrigerant_is": refrigerant}).first()
     if other is not None:
         raise WrongRefrigerant(
             f"Cylinder {cylinder} holds {mass_words(other[1])} of {other[0]}; {refrigerant} does "

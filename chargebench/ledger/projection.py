@@ -10,11 +10,12 @@ from datetime import datetime
 from typing import Any
 
 import msgspec
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, bindparam, select, update
 
 from chargebench.errors import JobClosed, NotReversible, PostingRefused, UnknownJob
 from chargebench.ledger import dialect, schema
 from chargebench.ledger.entry import OPEN_TO_CLOSED, NewEntry, payload_text
+from chargebench.ledger.prepared import Prepared
 
 REGISTERS = ("shop", "site", "equipment", "cylinder", "person", "instrument")
 JOB_KINDS = ("job-opened", "job-closed", "job-reopened")
@@ -22,7 +23,13 @@ CORRECTED_OTHERWISE = frozenset({"register", "reversal", *JOB_KINDS})
 _FIRST_JOB_WIDTH = 4
 
 _PUT_ROW = dialect.put(schema.register_row)
-_ROW = select(schema.register_row.c.content)
+_ROW = Prepared(
+    select(schema.register_row.c.content).where(
+        schema.register_row.c.register == bindparam("register_is"),
+        schema.register_row.c.id == bindparam("id_is"),
+    )
+)
+_JOB = Prepared(select(schema.job).where(schema.job.c.id == bindparam("id_is")))
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,10 +47,7 @@ class Job:
 
 def row_content(connection: Connection, register: str, row_id: str) -> dict[str, str] | None:
     """A register row as it stands, or None."""
-    where = _ROW.where(
-        schema.register_row.c.register == register, schema.register_row.c.id == row_id
-    )
-    content = connection.execute(where).scalar()
+    content = _ROW.run(connection, {"register_is": register, "id_is": row_id}).scalar()
     return None if content is None else msgspec.json.decode(content, type=dict[str, str])
 
 
@@ -62,7 +66,7 @@ def search_words(content: dict[str, str]) -> str:
 
 def find_job(connection: Connection, job_id: str) -> Job | None:
     """A job as it stands, or None."""
-    row = connection.execute(select(schema.job).where(schema.job.c.id == job_id)).first()
+    row = _JOB.run(connection, {"id_is": job_id}).first()
     return None if row is None else as_job(row)
 
 

@@ -20,6 +20,7 @@ from sqlalchemy import (
 
 from chargebench.ledger import dialect, schema
 from chargebench.ledger.entry import Entry, Transfer, microseconds
+from chargebench.ledger.prepared import Prepared
 from chargebench.ledger.projection import Job, as_job
 
 PAGE = 1_000
@@ -27,8 +28,10 @@ Key = tuple[int, int]
 
 _entry, _transfer, _job = schema.entry, schema.transfer, schema.job
 _ENTRY_COLUMNS = (*schema.HASHED, _entry.c.previous_hash, _entry.c.hash, _entry.c.position)
-_HEAD = select(schema.head.c.number, schema.head.c.hash).where(
-    schema.head.c.bench == bindparam("bench_is")
+_HEAD = Prepared(
+    select(schema.head.c.number, schema.head.c.hash).where(
+        schema.head.c.bench == bindparam("bench_is")
+    )
 )
 
 
@@ -134,7 +137,7 @@ def position_of(connection: Connection, entry_id: str) -> int:
 
 def head(connection: Connection, bench: str) -> tuple[int, bytes]:
     """Number and hash of a bench's last entry, as kept beside the chain."""
-    number, digest = connection.execute(_HEAD, {"bench_is": bench}).one()
+    number, digest = _HEAD.run(connection, {"bench_is": bench}).one()
     return number, digest
 
 

@@ -6,7 +6,6 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, select
-from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import ShopFileRefused
 from chargebench.ledger import backup, dialect, schema
@@ -21,7 +20,7 @@ def refusing(path: Path) -> Iterator[None]:
     """Turn what SQLite says about the file into a refusal; a bug in our SQL stays a bug."""
     try:
         yield
-    except DBAPIError as problem:
+    except dialect.ERRORS as problem:
         said = dialect.says(problem)
         if said is None:
             raise
