@@ -160,15 +160,17 @@ def clean_environment() -> dict[str, str]:
 
 def sound_venv() -> bool:
     """Whether `.venv` is whole, lies where it was made, and is of the Python that runs this."""
-    program = "import pip, sys; print(*sys.version_info[:2], sys.prefix)"
+    here = str(VENV)
+    program = "import pip, sys; print(*sys.version_info[:2])"
     try:
         answer = subprocess.run(
             [venv_python(), "-c", program], capture_output=True, text=True, env=clean_environment()
         )
     except OSError:
         return False
-    here = f"{sys.version_info[0]} {sys.version_info[1]} {VENV}"
-    return answer.returncode == 0 and answer.stdout.strip() == here
+    same_python = answer.stdout.split() == [str(part) for part in sys.version_info[:2]]
+    # A folder that was moved keeps scripts which start with the old place's Python.
+    return answer.returncode == 0 and same_python and read_stamps().get("place", here) == here
 
 
 def provide_venv_module() -> None:
@@ -228,7 +230,7 @@ def install(parts: list[str]) -> None:
     """Bring `.venv` to the pinned versions, doing only what has changed."""
     if not sound_venv():
         make_venv()
-    done = read_stamps()
+    done = read_stamps() | {"place": str(VENV)}
     for part in parts:
         if done.get(part) != stamp(PINS[part]):
             say(f"installing the packages pinned in {PINS[part].name} (once; it takes a minute)")
@@ -269,8 +271,8 @@ def test(words: list[str]) -> int:
     if screen:
         environment |= {"CHARGEBENCH_REAL_WINDOW": "1", "QT_QPA_PLATFORM": "xcb"}
         command = ["xvfb-run", "--auto-servernum", "--server-args=-screen 0 1600x1000x24", *command]
-        if shutil.which("xvfb-run") is None:
-            stop("--screen needs the program xvfb-run (Debian: xvfb)")
+        if not (shutil.which("xvfb-run") and shutil.which("xauth")):
+            stop("--screen needs the programs xvfb-run and xauth (Debian: xvfb xauth)")
     if sys.platform.startswith("linux") and shutil.which("soffice") is None:
         say("LibreOffice is not here, so its test will NOT be run; --office installs it on Debian")
     say("running the tests" + (" on a virtual X screen" if screen else ""))
