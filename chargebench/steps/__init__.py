@@ -1,7 +1,31 @@
 """The forms of jobs and registers as data, and what each step works out from typed answers."""
 
+from chargebench.steps.case import NOT_WORKED, Case, Figure, Signed, Worked
 from chargebench.steps.form import NOTHING, Answers, Asks, Field, Form, Typed, answer
 from chargebench.steps.forms import STEPS
 from chargebench.steps.registers import REGISTERS
+from chargebench.steps.stock_forms import STOCK
+from chargebench.steps.work import components, movements, overdraw_allowed_mg, refusals, work_out
 
-__all__ = ["NOTHING", "REGISTERS", "STEPS", "Answers", "Asks", "Field", "Form", "Typed", "answer"]
+__all__ = [
+    "NOTHING",
+    "NOT_WORKED",
+    "REGISTERS",
+    "STEPS",
+    "STOCK",
+    "Answers",
+    "Asks",
+    "Case",
+    "Field",
+    "Figure",
+    "Form",
+    "Signed",
+    "Typed",
+    "Worked",
+    "answer",
+    "components",
+    "movements",
+    "overdraw_allowed_mg",
+    "refusals",
+    "work_out",
+]

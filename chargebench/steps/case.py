@@ -66,6 +66,7 @@ class Case:
     cylinders: Mapping[str, Answers] = field(default_factory=dict)
     cylinder_content_mg: Mapping[str, Mapping[str, int]] = field(default_factory=dict)
     equipment_content_mg: int = 0
+    equipment_seen: bool = False  # whether the ledger has ever had a content for it
     instruments: Mapping[str, Answers] = field(default_factory=dict)
     people: Mapping[str, str] = field(default_factory=dict)
 

@@ -1,74 +1,246 @@
-"""The forms of stock work: receive, weigh, decant, return."""
+"""What stock work comes to: receive, weigh, decant, return."""
 
-from chargebench.steps.form import Asks, Field, Form
-from chargebench.units import Kind
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from chargebench.ledger import Transfer
+from chargebench.rules import RuleSet
+from chargebench.steps.case import Figure, Worked
+from chargebench.steps.fill import ledger_tolerance_mg, tare_mg, unfillable
+from chargebench.steps.fill import overfull as over_limit
+from chargebench.steps.form import NOTHING, Answers
+from chargebench.units import Reading, from_mg, shown
+
+KINDS = {"receive": "received", "weigh": "weighed", "decant": "decanted", "return": "returned"}
 
 
-def _cylinder(key: str, label: str) -> Field:
-    return Field(key, label, Asks.ROW, register="cylinder", required=True)
+@dataclass(frozen=True, slots=True)
+class Shelf:
+    """What stock work needs to know: the cylinders, what they hold, the scales, the rules."""
+
+    cylinders: Mapping[str, Answers]
+    contents_mg: Mapping[str, Mapping[str, int]]
+    instruments: Mapping[str, Answers]
+    rule_set: RuleSet
+
+    def cylinder(self, cylinder: str) -> Answers:
+        """A cylinder's row."""
+        return self.cylinders.get(cylinder, NOTHING)
+
+    def held_mg(self, cylinder: str) -> int:
+        """All a cylinder holds."""
+        return sum(self.contents_mg.get(cylinder, {}).values())
 
 
-def _gross(key: str, label: str, example: str) -> Field:
-    return Field(key, label, Asks.READING, Kind.SCALE, example, required=True)
+@dataclass(frozen=True, slots=True)
+class Weighing:
+    """A cylinder on the scale against the ledger, in milligrams."""
+
+    cylinder: str
+    expected_mg: int
+    found_mg: int
+    tolerance_mg: int
+
+    @property
+    def difference_mg(self) -> int:
+        """Found less expected."""
+        return self.found_mg - self.expected_mg
+
+    @property
+    def beyond(self) -> bool:
+        """Whether the difference is more than scale and ledger can explain."""
+        return abs(self.difference_mg) > self.tolerance_mg
 
 
-_SCALE = Field("scale", "Scale", Asks.ROW, register="instrument", only="scale", required=True)
-_REMARKS = Field("remarks", "Remarks", Asks.LONG_TEXT)
-_OVERRIDE = Field("override", "Reason to fill above the limit")
+def weighing(answers: Answers, shelf: Shelf) -> Weighing | None:
+    """A weighing worked out; None while something it needs is missing."""
+    cylinder = answers.text("cylinder")
+    gross = answers.mass_mg("gross")
+    tare = tare_mg(shelf.cylinder(cylinder))
+    if gross is None or tare is None:
+        return None
+    expected = shelf.held_mg(cylinder)
+    scale = shelf.instruments.get(answers.text("scale"))
+    allowed = ledger_tolerance_mg(gross, scale, shelf.rule_set)
+    return Weighing(cylinder, expected, gross - tare, allowed)
 
-RECEIVE = Form(
-    "receive",
-    "Receive",
-    "A cylinder comes in: what it weighs now and who it came from.",
-    (
-        _cylinder("cylinder", "Cylinder"),
-        Field("mass", "Net mass as invoiced", Asks.READING, Kind.MASS, "5 kg", required=True),
-        Field("supplier", "Supplier"),
-        Field("invoice", "Invoice or delivery note"),
-        _REMARKS,
-    ),
-)
-WEIGH = Form(
-    "weigh",
-    "Weigh",
-    "The scale against the ledger.",
-    (
-        _cylinder("cylinder", "Cylinder"),
-        _SCALE,
-        _gross("gross", "Gross weight", "12.430 kg"),
-        Field("accept", "Book the difference", Asks.YES_NO),
-        Field("reason", "Reason of the difference"),
-    ),
-)
-DECANT = Form(
-    "decant",
-    "Decant",
-    "From one cylinder into another, by the weight of the one on the scale.",
-    (
-        _cylinder("source", "From"),
-        _cylinder("target", "Into"),
-        _SCALE,
-        Field("weighed", "On the scale", Asks.CHOICE, choices=("from", "into"), required=True),
-        _gross("before", "Before", "12.430 kg"),
-        _gross("after", "After", "10.180 kg"),
-        _OVERRIDE,
-        _REMARKS,
-    ),
-)
-RETURN = Form(
-    "return",
-    "Return",
-    "A cylinder's content leaves the shop.",
-    (
-        _cylinder("cylinder", "Cylinder"),
-        Field(
-            "to", "To", Asks.CHOICE, choices=("supplier", "reclaimer", "destruction"), required=True
+
+def moved_mg(act: str, answers: Answers) -> int | None:
+    """Mass an act moves, in milligrams."""
+    if act in ("receive", "return"):
+        return answers.mass_mg("mass")
+    if act == "decant":
+        before, after = answers.mass_mg("before"), answers.mass_mg("after")
+        if before is None or after is None:
+            return None
+        return before - after if answers.text("weighed") == "from" else after - before
+    return None
+
+
+def work_out(act: str, answers: Answers, shelf: Shelf) -> Worked:
+    """Figures and sentences of an act."""
+    if act == "weigh":
+        found = weighing(answers, shelf)
+        return NOT_YET if found is None else _weighed(found)
+    moved = moved_mg(act, answers)
+    if moved is None:
+        return NOT_YET
+    figures = [Figure("moved", "Moved", from_mg(moved))]
+    signs = {"receive": (("cylinder", 1),), "return": (("cylinder", -1),)}
+    for key, sign in signs.get(act, (("source", -1), ("target", 1))):
+        cylinder = answers.text(key)
+        if cylinder in shelf.cylinders:
+            left = from_mg(shelf.held_mg(cylinder) + sign * moved)
+            figures.append(Figure(f"left-{key}", f"Then in {cylinder}", left))
+    return Worked(tuple(figures), (), moved)
+
+
+NOT_YET = Worked()
+
+
+def _weighed(found: Weighing) -> Worked:
+    figures = (
+        Figure("expected", "By the ledger", from_mg(found.expected_mg)),
+        Figure("found", "Found", from_mg(found.found_mg)),
+        Figure(
+            "difference",
+            "Difference",
+            from_mg(found.difference_mg),
+            limit=from_mg(found.tolerance_mg),
         ),
-        Field("mass", "Net mass", Asks.READING, Kind.MASS, "8.6 kg", required=True),
-        Field("receiver", "Receiver, name and address"),
-        Field("document", "Document number"),
-        _REMARKS,
-    ),
-)
+    )
+    says = (
+        f"{found.cylinder} holds {shown(from_mg(found.found_mg), 'SI')}; the ledger has "
+        f"{shown(from_mg(found.expected_mg), 'SI')}."
+    )
+    return Worked(figures, (says,), found)
 
-STOCK: dict[str, Form] = {form.key: form for form in (RECEIVE, WEIGH, DECANT, RETURN)}
+
+def refusals(act: str, answers: Answers, shelf: Shelf) -> dict[str, str]:
+    """What an act is refused for, beside wrong and missing fields."""
+    fields: dict[str, str] = {}
+    for key in ("cylinder", "source", "target"):
+        cylinder = answers.text(key)
+        if cylinder and cylinder not in shelf.cylinders:
+            fields[key] = f"Expected a cylinder of the register; got “{cylinder}”."
+    scale = answers.text("scale")
+    if scale and scale not in shelf.instruments:
+        fields["scale"] = f"Expected a scale of the register; got “{scale}”."
+    if fields:
+        return fields
+    if act == "decant":
+        fields |= _decant_refusals(answers, shelf)
+    if act == "weigh":
+        fields |= _weigh_refusals(answers, shelf)
+    return fields
+
+
+def _decant_refusals(answers: Answers, shelf: Shelf) -> dict[str, str]:
+    source, target = answers.text("source"), answers.text("target")
+    if source == target:
+        return {"target": "Expected another cylinder than the one decanted from."}
+    if reason := unfillable(target, shelf.cylinder(target)):
+        return {"target": reason}
+    moved = moved_mg("decant", answers)
+    if moved is not None and moved <= 0:
+        wanted = "less" if answers.text("weighed") == "from" else "more"
+        return {"after": f"Expected {wanted} after than before; nothing was decanted."}
+    if len(shelf.contents_mg.get(source, {})) > 1:
+        return {"source": f"{source} holds a mixture; it can only be returned."}
+    return {}
+
+
+def _weigh_refusals(answers: Answers, shelf: Shelf) -> dict[str, str]:
+    cylinder = answers.text("cylinder")
+    if tare_mg(shelf.cylinder(cylinder)) is None:
+        return {"cylinder": f"Expected a tare in the register for {cylinder}; enter it first."}
+    found = weighing(answers, shelf)
+    assert found is not None
+    if found.found_mg < -found.tolerance_mg:
+        return {"gross": f"This is less than the tare of {cylinder}; check cylinder and scale."}
+    if answers.yes("accept") and found.beyond and not answers.text("reason"):
+        return {"reason": "Expected the reason of the difference that is to be booked."}
+    return {}
+
+
+def overfull(act: str, answers: Answers, shelf: Shelf) -> str:
+    """Sentence of how far an act overfills a cylinder; empty where it does not."""
+    target = answers.text("target") if act == "decant" else answers.text("cylinder")
+    if act not in ("decant", "receive"):
+        return ""
+    added = moved_mg(act, answers) or 0
+    return over_limit(target, shelf.cylinder(target), shelf.held_mg(target), added, shelf.rule_set)
+
+
+def places(act: str, answers: Answers) -> tuple[str, ...]:
+    """Places an act is about, whether or not mass moves."""
+    keys = ("source", "target") if act == "decant" else ("cylinder",)
+    return tuple(f"cylinder:{answers.text(key)}" for key in keys)
+
+
+def movements(act: str, answers: Answers, shelf: Shelf) -> tuple[Transfer, ...]:
+    """Mass lines of an act."""
+    if act == "weigh":
+        return _difference(answers, shelf)
+    moved = moved_mg(act, answers)
+    assert moved is not None
+    if moved == 0:
+        return ()
+    if act == "receive":
+        cylinder = answers.text("cylinder")
+        kind = shelf.cylinder(cylinder).text("refrigerant")
+        return (Transfer("supplier", f"cylinder:{cylinder}", kind, moved, _text(answers, "mass")),)
+    if act == "return":
+        cylinder = answers.text("cylinder")
+        return _shares(cylinder, answers.text("to"), moved, _text(answers, "mass"), shelf)
+    source, target = answers.text("source"), answers.text("target")
+    typed = f"{_text(answers, 'before')} → {_text(answers, 'after')}"
+    kind = shelf.cylinder(source).text("refrigerant")
+    return (Transfer(f"cylinder:{source}", f"cylinder:{target}", kind, moved, typed),)
+
+
+def _shares(cylinder: str, to: str, moved: int, typed: str, shelf: Shelf) -> tuple[Transfer, ...]:
+    """A mixed cylinder's content leaves in proportion to what was put in."""
+    held = {key: each for key, each in shelf.contents_mg.get(cylinder, {}).items() if each > 0}
+    total = sum(held.values())
+    if len(held) < 2:
+        kind = next(iter(held), shelf.cylinder(cylinder).text("refrigerant"))
+        return (Transfer(f"cylinder:{cylinder}", to, kind, moved, typed),)
+    lines: list[Transfer] = []
+    left, left_of = moved, total
+    for kind, mass in held.items():
+        part = left * mass // left_of
+        left, left_of = left - part, left_of - mass
+        if part:
+            lines.append(Transfer(f"cylinder:{cylinder}", to, kind, part, typed))
+    return tuple(lines)
+
+
+def _difference(answers: Answers, shelf: Shelf) -> tuple[Transfer, ...]:
+    found = weighing(answers, shelf)
+    assert found is not None
+    if not (answers.yes("accept") and found.difference_mg):
+        return ()
+    kind = shelf.cylinder(found.cylinder).text("refrigerant")
+    place = f"cylinder:{found.cylinder}"
+    ends = ("difference", place) if found.difference_mg > 0 else (place, "difference")
+    return (Transfer(*ends, kind, abs(found.difference_mg), _text(answers, "gross")),)
+
+
+def _text(answers: Answers, key: str) -> str:
+    reading: Reading | None = answers.reading(key)
+    return "" if reading is None else reading.text
+
+
+def overdraw_allowed_mg(act: str, answers: Answers, shelf: Shelf) -> dict[str, int]:
+    """How far below zero an act may take each cylinder, for what scales can not tell.
+
+    A weighing that is booked says what is there, so it is never an overdraw.
+    """
+    key = "source" if act == "decant" else "cylinder"
+    cylinder = answers.text(key)
+    if act == "weigh":
+        return {f"cylinder:{cylinder}": abs(min(0, shelf.held_mg(cylinder)))}
+    scale = shelf.instruments.get(answers.text("scale"))
+    held = shelf.held_mg(cylinder) + (tare_mg(shelf.cylinder(cylinder)) or 0)
+    return {f"cylinder:{cylinder}": ledger_tolerance_mg(held, scale, shelf.rule_set)}

@@ -1,0 +1,22 @@
+"""What a person must see: flags raised from a job or a register row against the rule set."""
+
+from chargebench.flags.flag import LEVELS, Flag, Level, worst_first
+from chargebench.flags.of_cylinder import of_cylinder
+from chargebench.flags.of_equipment import of_equipment
+from chargebench.flags.of_job import of_job
+from chargebench.flags.of_step import of_step
+from chargebench.flags.of_stock import of_stock
+from chargebench.flags.words import class_words
+
+__all__ = [
+    "LEVELS",
+    "Flag",
+    "Level",
+    "class_words",
+    "of_cylinder",
+    "of_equipment",
+    "of_job",
+    "of_step",
+    "of_stock",
+    "worst_first",
+]

@@ -1,0 +1,150 @@
+"""Flags of nameplate, running readings and weigh-in."""
+
+from chargebench.flags.flag import Flag
+from chargebench.flags.words import by, grams
+from chargebench.steps import Answers, Case, Worked
+from chargebench.steps.nameplate import charge_limit
+from chargebench.steps.weigh_in import WeighedIn
+from chargebench.units import Quantity
+
+
+def of_nameplate(case: Case, _worked: Worked) -> list[Flag]:
+    """A charge over its limit, and a nameplate that says otherwise than the register."""
+    found: list[Flag] = []
+    charge, limit = case.nameplate("charge"), charge_limit(case)
+    if charge is not None and limit is not None and charge.quantity > limit.mass:
+        over = charge.quantity.to("g") - limit.mass.to("g")
+        found.append(
+            Flag(
+                "stop",
+                "over-charge-limit",
+                f"Nameplate {grams(charge.quantity)} is over the charge limit of "
+                f"{grams(limit.mass)} ({limit.title}) by {grams(over)}. Check nameplate and type; "
+                "local codes decide.",
+                "step:nameplate",
+                grams(charge.quantity),
+                grams(limit.mass),
+                f"{limit.by.source}, {limit.by.place}",
+                "MEMORY" if limit.unverified else limit.by.mark,
+            )
+        )
+    registered = case.equipment.text("refrigerant")
+    read = case.step("nameplate").text("refrigerant")
+    if read and registered and read != registered:
+        found.append(
+            Flag(
+                "check",
+                "nameplate-differs",
+                f"The nameplate says {read}, the register {registered}. Correct the one that is "
+                "wrong.",
+                "step:nameplate",
+                read,
+                registered,
+            )
+        )
+    return found
+
+
+def of_readings(case: Case, step: str) -> list[Flag]:
+    """Another refrigerant in the system than on its nameplate."""
+    found = case.step(step).text("refrigerant_found")
+    if not found or case.refrigerant is None or found == case.refrigerant.name:
+        return []
+    return [wrong_refrigerant(found, case.refrigerant.name, f"step:{step}")]
+
+
+def wrong_refrigerant(found: str, expected: str, about: str) -> Flag:
+    """A refrigerant where another is expected."""
+    return Flag(
+        "stop",
+        "wrong-refrigerant",
+        f"{found} where the nameplate says {expected}. Do not charge; recover it as a mixture "
+        "into a mixed-waste cylinder.",
+        about,
+        found,
+        expected,
+        "40CFR82F",
+    )
+
+
+def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
+    """How the charge stands against nameplate and limit, and what it was drawn from."""
+    result = worked.result
+    if not isinstance(result, WeighedIn):
+        return []
+    found = [
+        flag for line in case.step("weigh_in").lines("lines") for flag in _drawn_from(case, line)
+    ]
+    if result.verdict is not None:
+        found += _verdict(result)
+    limit, total = charge_limit(case), result.total
+    if limit is not None and total is not None and total > limit.mass:
+        found.append(
+            Flag(
+                "stop",
+                "charge-over-limit",
+                f"{grams(total)} in it is over the charge limit of {grams(limit.mass)} "
+                f"({limit.title}). Recover down to the nameplate.",
+                "step:weigh_in",
+                grams(total),
+                grams(limit.mass),
+                f"{limit.by.source}, {limit.by.place}",
+                "MEMORY" if limit.unverified else limit.by.mark,
+            )
+        )
+    if result.opening is None and case.equipment.yes("factory_sealed"):
+        found.append(
+            Flag(
+                "check",
+                "topped-up-sealed",
+                "A sealed system was topped up without weighing what was in it. Recover and weigh "
+                "in the nameplate charge.",
+                "step:weigh_in",
+                source="COMMON",
+            )
+        )
+    return found
+
+
+def _drawn_from(case: Case, line: Answers) -> list[Flag]:
+    cylinder = line.text("cylinder")
+    row = case.cylinders.get(cylinder)
+    if row is None or case.refrigerant is None:
+        return []
+    held = row.text("refrigerant")
+    found: list[Flag] = []
+    if held != case.refrigerant.name or row.text("contents") == "mixed waste":
+        what = f"a mixture with {held}" if row.text("contents") == "mixed waste" else held
+        found.append(wrong_refrigerant(what, case.refrigerant.name, f"cylinder:{cylinder}"))
+    return found
+
+
+def _verdict(result: WeighedIn) -> list[Flag]:
+    verdict = result.verdict
+    assert verdict is not None
+    off: Quantity = verdict.difference * (-1 if verdict.difference.magnitude < 0 else 1)
+    doubt = verdict.expanded_uncertainty
+    facts = (grams(result.charged), grams(result.nameplate), result.tolerance_source)
+    about = "step:weigh_in"
+    match str(verdict.word):
+        case "over":
+            says = (
+                f"Over nameplate by {by(off, doubt)}: {facts[0]} in, nameplate {facts[1]}, "
+                f"tolerance {grams(result.tolerance)}. Recover and weigh in again; do not leave "
+                "overcharged."
+            )
+            return [Flag("stop", "over-nameplate", says, about, *facts, result.tolerance_mark)]
+        case "under":
+            says = (
+                f"Under nameplate by {by(off, doubt)}: {facts[0]} of {facts[1]}. Weigh in the rest."
+            )
+            return [Flag("check", "under-nameplate", says, about, *facts, result.tolerance_mark)]
+        case "scale too coarse to tell":
+            enough = verdict.resolution_enough
+            finer = f" {grams(enough)} would do." if enough is not None else ""
+            says = (
+                f"Scale too coarse to tell: {grams(verdict.difference)} (±{grams(doubt)}) against "
+                f"a tolerance of {grams(result.tolerance)}. Use a finer scale.{finer}"
+            )
+            return [Flag("check", "scale-too-coarse", says, about, *facts, result.tolerance_mark)]
+    return []

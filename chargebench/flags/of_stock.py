@@ -1,0 +1,37 @@
+"""Flags of stock work as it is typed."""
+
+from chargebench.flags.flag import Flag
+from chargebench.flags.words import grams
+from chargebench.steps import Answers, Worked, stock
+from chargebench.steps.stock import Shelf, Weighing
+from chargebench.units import from_mg
+
+
+def of_stock(act: str, answers: Answers, shelf: Shelf, worked: Worked) -> tuple[Flag, ...]:
+    """Flags an act raises."""
+    found: list[Flag] = []
+    if over := stock.overfull(act, answers, shelf):
+        target = answers.text("target") or answers.text("cylinder")
+        found.append(
+            Flag("stop", "cylinder-overfilled", over, f"cylinder:{target}", source="AHRI-K")
+        )
+    if isinstance(worked.result, Weighing) and worked.result.beyond:
+        found.append(unaccounted(worked.result))
+    return tuple(found)
+
+
+def unaccounted(weighing: Weighing) -> Flag:
+    """Mass by the book that the scale does not find, or the other way."""
+    difference = from_mg(weighing.difference_mg)
+    size = from_mg(abs(weighing.difference_mg))
+    where = "more" if weighing.difference_mg > 0 else "less"
+    return Flag(
+        "check",
+        "unaccounted-mass",
+        f"{weighing.cylinder} weighs {grams(size)} {where} than the book says, beyond "
+        f"±{grams(from_mg(weighing.tolerance_mg))}. Find out why, then book the difference.",
+        f"cylinder:{weighing.cylinder}",
+        grams(difference),
+        grams(from_mg(weighing.tolerance_mg)),
+        "HVACLAB",
+    )

@@ -1,0 +1,186 @@
+"""Vacuum: the decay test judged, standards' pass rules beside it, and what evacuating leaves."""
+
+from dataclasses import dataclass
+
+from chargebench.calc import evacuation
+from chargebench.calc.evacuation import DecayRule, DecayVerdict, RuleResult
+from chargebench.errors import OutsideDomain
+from chargebench.fluids import water
+from chargebench.ledger import Transfer
+from chargebench.rules import PassRule
+from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
+from chargebench.steps.form import Answers
+from chargebench.units import Q, Quantity, shown
+
+
+@dataclass(frozen=True, slots=True)
+class Evacuated:
+    """A decay test: its readings, the verdict, the pass rules, and the water line."""
+
+    minutes: tuple[float, ...]
+    pascals: tuple[float, ...]
+    verdict: DecayVerdict | None
+    rules: tuple[RuleResult, ...]
+    water: Quantity | None  # pressure at which water (or ice) boils at the coldest part
+    pulled_to: Quantity | None
+
+
+def work_out(case: Case) -> Worked:
+    """Verdict on the decay readings typed so far."""
+    answers = case.step("evacuation")
+    readings = sorted(_readings(answers))
+    pulled = answers.quantity("pulled_to")
+    if not readings and pulled is None:
+        return NOT_WORKED
+    minutes = tuple(at for at, _ in readings)
+    pascals = tuple(pressure for _, pressure in readings)
+    coldest = answers.quantity("coldest")
+    boils = _boiling(coldest)
+    verdict = None
+    if readings:
+        limits = evacuation.DecayLimits()
+        verdict = evacuation.judge(
+            minutes, pascals, limits, water_pa=None if boils is None else boils.m_as("Pa")
+        )
+    judged = evacuation.standard_rules(minutes, pascals, _pass_rules(case))
+    result = Evacuated(minutes, pascals, verdict, judged, boils, pulled)
+    return Worked(_figures(result), _sentences(result), result)
+
+
+def _readings(answers: Answers) -> list[tuple[float, float]]:
+    found: list[tuple[float, float]] = []
+    for line in answers.lines("decay"):
+        at, pressure = line.quantity("at"), line.quantity("reading")
+        reading = line.reading("reading")
+        if at is None or pressure is None or reading is None or reading.gauge:
+            continue
+        if pressure.m_as("Pa") > 0:
+            found.append((float(at.m_as("min")), float(pressure.m_as("Pa"))))
+    return found
+
+
+def _boiling(coldest: Quantity | None) -> Quantity | None:
+    if coldest is None:
+        return None
+    try:
+        return water.vapour_pressure(coldest)
+    except OutsideDomain:
+        return None
+
+
+def _fluid_word(case: Case) -> str:
+    if case.refrigerant is None:
+        return ""
+    parts = {part.name for part in case.refrigerant.composition}
+    if parts == {"R717"}:
+        return "ammonia"
+    if parts == {"R744"}:
+        return "carbon dioxide"
+    return "hydrocarbon" if parts <= {"R290", "R600a", "R600", "R1270", "R170"} else "halocarbon"
+
+
+def _pass_rules(case: Case) -> list[DecayRule]:
+    """The rule set's pass rules that hold for this fluid and charge."""
+    fluid = _fluid_word(case)
+    charge = case.nameplate("charge")
+    mass = None if charge is None else charge.quantity
+    return [
+        _as_decay_rule(rule)
+        for rule in case.rule_set.evacuation.pass_rules
+        if fluid in rule.fluids
+        and (mass is None or rule.charge_from is None or mass >= rule.charge_from.quantity)
+        and (mass is None or rule.charge_below is None or mass < rule.charge_below.quantity)
+    ]
+
+
+def _as_decay_rule(rule: PassRule) -> DecayRule:
+    return DecayRule(
+        name=rule.title,
+        pull_to=rule.pull_to.quantity,
+        hold=rule.hold.quantity,
+        source=f"{rule.pull_to.source}, {rule.pull_to.place}",
+        allowed_rise=None if rule.rise_at_most is None else rule.rise_at_most.quantity,
+        end_at_most=None if rule.end_at_most is None else rule.end_at_most.quantity,
+    )
+
+
+def _figures(result: Evacuated) -> tuple[Figure, ...]:
+    figures: list[Figure] = []
+    if result.pulled_to is not None:
+        figures.append(Figure("pulled-to", "Pulled down to", result.pulled_to))
+    verdict = result.verdict
+    if verdict is not None:
+        figures.append(Figure("verdict", "Decay test", str(verdict.word), source="COMMON"))
+        figures.append(Figure("minutes", "Watched for", Q(verdict.minutes, "min")))
+        if verdict.slope_upper is not None:
+            open_leak = Q(verdict.slope_upper, "Pa/min")
+            figures.append(Figure("leak-open", "Leak that can not be excluded", open_leak))
+        if verdict.minutes_more > 0:
+            figures.append(Figure("minutes-more", "Watch on for", Q(verdict.minutes_more, "min")))
+    figures += [
+        Figure(f"rule-{row.rule.name}", row.rule.name, str(row.word), source=row.rule.source)
+        for row in result.rules
+    ]
+    if result.water is not None:
+        figures.append(
+            Figure(
+                "water",
+                "Water boils at the coldest part below",
+                result.water,
+                source="IAPWS-SR1, IAPWS-R14",
+            )
+        )
+    return tuple(figures)
+
+
+def _sentences(result: Evacuated) -> tuple[str, ...]:
+    verdict = result.verdict
+    if verdict is None:
+        return ("Isolate the pump and read the gauge: a decay test needs at least three readings.",)
+    firm = "" if verdict.firm or verdict.word == "not yet decided" else ", not yet firm"
+    says = [f"Decay test: {verdict.word}{firm}. {verdict.reason}"]
+    open_part = ""
+    if verdict.slope_upper is not None:
+        leak = Q(verdict.slope_upper, "Pa/min")
+        open_part = f"A leak below {shown(leak, 'IP')} ({shown(leak, 'SI')}) can not be excluded"
+    if verdict.minutes_more > 0:
+        more = f"{verdict.minutes_more:.0f} more minutes would help to decide"
+        open_part = f"{open_part}; {more}" if open_part else more.capitalize()
+    if open_part:
+        says.append(f"{open_part}. A vacuum test can not prove tightness of a few grams a year.")
+    return tuple(says)
+
+
+def refusals(case: Case) -> dict[str, str]:
+    """What a vacuum step is refused for, beside wrong and missing fields."""
+    fields: dict[str, str] = {}
+    for number, line in enumerate(case.step("evacuation").lines("decay")):
+        reading = line.reading("reading")
+        if reading is not None and (reading.gauge or reading.value <= 0):
+            fields[f"decay[{number}].reading"] = (
+                "Expected an absolute pressure above zero, such as 420 micron or 56 Pa."
+            )
+    return fields
+
+
+def presumed_lost(case: Case) -> tuple[Transfer, ...]:
+    """What the ledger still shows in an equipment that is known to be empty: presumed lost.
+
+    It left at an unknown time between the last known full date and now.
+    """
+    if case.equipment_content_mg <= 0 or case.refrigerant is None:
+        return ()
+    return (
+        Transfer(
+            f"equipment:{case.equipment_id}",
+            "atmosphere",
+            case.refrigerant.name,
+            case.equipment_content_mg,
+            "presumed lost",
+        ),
+    )
+
+
+def movements(case: Case) -> tuple[Transfer, ...]:
+    """Evacuating empties the equipment; what the ledger still has in it is presumed lost."""
+    return presumed_lost(case)

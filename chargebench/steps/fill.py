@@ -1,0 +1,94 @@
+"""How far a cylinder of the register may be filled, and what filling it asks for."""
+
+from chargebench.calc import cylinder
+from chargebench.calc.cylinder import FillLimit
+from chargebench.calc.scale import COVERAGE, net_uncertainty
+from chargebench.errors import ChargebenchError, OutsideDomain
+from chargebench.fluids import saturation
+from chargebench.rules import RuleSet
+from chargebench.steps.form import Answers
+from chargebench.units import Q, Quantity, from_mg, mg, shown
+
+COARSE_SCALE = Q(10, "g")
+
+
+def fill_limit(row: Answers, rule_set: RuleSet) -> FillLimit | None:
+    """Fill limit of a cylinder; None where its water capacity or its content is not known.
+
+    A mixed-waste cylinder has no density of its own and so no limit that could be trusted here.
+    """
+    capacity = row.quantity("water_capacity")
+    name = row.text("refrigerant")
+    if capacity is None or not name or row.text("contents") == "mixed waste":
+        return None
+    rule = rule_set.cylinder
+    try:
+        return cylinder.fill_limit(
+            water_capacity=capacity,
+            refrigerant_liquid_density_25C=_liquid_density(name, rule.fill_temperature.quantity),
+            liquid_density_hot=_liquid_density(name, rule.hot_temperature.quantity),
+            rule=rule,
+            refrigerant=name,
+        )
+    except ChargebenchError:
+        return None  # no liquid at these temperatures and no printed ratio: none can be given
+
+
+def _liquid_density(name: str, temperature: Quantity) -> Quantity | None:
+    """Saturated liquid density; None above the critical point."""
+    try:
+        return saturation(name).liquid_density(temperature)
+    except OutsideDomain:
+        return None
+
+
+def tare_mg(row: Answers) -> int | None:
+    """Tare as weighed empty, else as stamped."""
+    found = row.mass_mg("tare_found")
+    return row.mass_mg("tare") if found is None else found
+
+
+def overfull(
+    cylinder_id: str, row: Answers, content_mg: int, added_mg: int, rule_set: RuleSet
+) -> str:
+    """Sentence of how far a filling goes over a cylinder's limit; empty where it does not."""
+    limit = fill_limit(row, rule_set)
+    if limit is None or added_mg <= 0:
+        return ""
+    after = from_mg(content_mg + added_mg)
+    over: Quantity = after - limit.mass
+    if over.m_as("g") <= 0:
+        return ""
+    return (
+        f"{cylinder_id} would hold {shown(after, 'SI')}, over its limit of "
+        f"{shown(limit.mass, 'SI')} ({limit.by}) by {shown(over, 'SI')}; use another cylinder, or "
+        "give the reason to fill it above the limit."
+    )
+
+
+def unfillable(cylinder_id: str, row: Answers) -> str:
+    """Why a cylinder may not be filled at all; empty where it may."""
+    if row.yes("refillable") is False:
+        return f"{cylinder_id} is non-refillable; recover into a refillable recovery cylinder."
+    return ""
+
+
+def net_uncertainty_mg(scale: Answers | None) -> int:
+    """Expanded uncertainty (k = 2) of a net mass by this scale, in milligrams.
+
+    A scale whose resolution nobody has entered is taken as a coarse one, 10 g (common practice
+    for charging scales; no source).
+    """
+    resolution = None if scale is None else scale.quantity("resolution")
+    repeatability = None if scale is None else scale.quantity("repeatability")
+    standard = net_uncertainty(
+        resolution=COARSE_SCALE if resolution is None else resolution,
+        repeatability=Q(0, "g") if repeatability is None else repeatability,
+    )
+    return mg(COVERAGE * standard)
+
+
+def ledger_tolerance_mg(gross_mg: int, scale: Answers | None, rule_set: RuleSet) -> int:
+    """Difference between ledger and scale that is not asked about, in milligrams."""
+    rule = cylinder.weighing_tolerance(gross=from_mg(abs(gross_mg)), rule=rule_set.cylinder)
+    return max(mg(rule), net_uncertainty_mg(scale))

@@ -1,0 +1,177 @@
+"""Readings as found and as left: what they come to and what they are evidence of."""
+
+from dataclasses import dataclass, fields
+
+from chargebench.calc import readings
+from chargebench.calc.readings import (
+    CondenserState,
+    Current,
+    Differences,
+    Evidence,
+    FanState,
+    Findings,
+    Frost,
+    NextMeasurement,
+    Says,
+)
+from chargebench.errors import ChargebenchError
+from chargebench.fluids import saturation
+from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
+from chargebench.steps.form import Answers
+from chargebench.units import Q, Quantity
+
+_LABELS = {
+    "superheat": "Superheat",
+    "subcooling": "Subcooling",
+    "condensing_split": "Condensing over ambient",
+    "evaporator_difference": "Air over evaporating",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Ran:
+    """Differences of a running system and the table of evidence they give."""
+
+    differences: Differences
+    from_surfaces: bool
+    evidence: tuple[Evidence, ...]
+    next: NextMeasurement | None
+
+
+def work_out(case: Case, step: str) -> Worked:
+    """Differences, evidence, and the measurement that would decide next."""
+    answers = case.step(step)
+    if not answers.values or case.refrigerant is None:
+        return NOT_WORKED
+    refused: list[str] = []
+    by_pressure = _by_pressure(case, step, refused)
+    surfaces = _by_surface(answers)
+    from_surfaces = by_pressure == _NOTHING
+    differences = surfaces if from_surfaces else by_pressure
+    findings = _findings(answers, differences, from_surfaces=from_surfaces)
+    result = Ran(
+        differences,
+        from_surfaces,
+        readings.evidence(findings),
+        readings.next_measurement(findings),
+    )
+    figures = _figures(case, step, result)
+    return Worked(figures, (*refused, *_sentences(case, result)), result)
+
+
+_NOTHING = Differences(None, None, None, None)
+
+
+def _by_pressure(case: Case, step: str, refused: list[str]) -> Differences:
+    assert case.refrigerant is not None
+    answers = case.step(step)
+    curve = saturation(case.refrigerant.name)
+    suction, liquid = (
+        _pressure(case, step, "suction_pressure", refused),
+        _pressure(case, step, "discharge_pressure", refused),
+    )
+    suction_line, liquid_line = answers.quantity("suction_line"), answers.quantity("liquid_line")
+    ambient, box = answers.quantity("ambient"), answers.quantity("box")
+    superheat = subcooling = split = difference = None
+    try:
+        if suction is not None and suction_line is not None:
+            superheat = readings.superheat(
+                curve, suction_pressure=suction, line_temperature=suction_line
+            )
+        if suction is not None and box is not None:
+            difference = readings.evaporator_difference(
+                curve, suction_pressure=suction, air_temperature=box
+            )
+        if liquid is not None and liquid_line is not None:
+            subcooling = readings.subcooling(
+                curve, liquid_pressure=liquid, line_temperature=liquid_line
+            )
+        if liquid is not None and ambient is not None:
+            split = readings.condensing_split(curve, discharge_pressure=liquid, ambient=ambient)
+    except ChargebenchError as refusal:
+        refused.append(str(refusal))
+    return Differences(superheat, subcooling, split, difference)
+
+
+def _pressure(case: Case, step: str, key: str, refused: list[str]) -> Quantity | None:
+    try:
+        return case.absolute(step, key)
+    except ChargebenchError as refusal:
+        refused.append(str(refusal))
+        return None
+
+
+def _by_surface(answers: Answers) -> Differences:
+    inlet, outlet = answers.quantity("evaporator_inlet"), answers.quantity("evaporator_outlet")
+    return readings.surface_differences(
+        evaporator_middle=outlet if inlet is None else inlet,
+        suction_line=answers.quantity("suction_line"),
+        air_on_evaporator=answers.quantity("box"),
+        condenser_middle=answers.quantity("condenser_surface"),
+        liquid_line=answers.quantity("liquid_line"),
+        ambient=answers.quantity("ambient"),
+    )
+
+
+def _findings(answers: Answers, differences: Differences, *, from_surfaces: bool) -> Findings:
+    current, rated = answers.quantity("current"), answers.quantity("rated_current")
+    into, out = answers.quantity("drier_in"), answers.quantity("drier_out")
+    drop = None
+    if into is not None and out is not None:
+        drop = Q(into.m_as("kelvin") - out.m_as("kelvin"), "kelvin")
+    frost, condenser = answers.text("frost"), answers.text("condenser_state")
+    condenser_fan, evaporator_fan = answers.text("condenser_fan"), answers.text("evaporator_fan")
+    return Findings(
+        superheat=differences.superheat,
+        subcooling=differences.subcooling,
+        condensing_split=differences.condensing_split,
+        evaporator_difference=differences.evaporator_difference,
+        drier_drop=drop,
+        box_temperature=answers.quantity("box"),
+        set_point=answers.quantity("set_point"),
+        frost=Frost(frost) if frost else None,
+        condenser=CondenserState(condenser) if condenser else None,
+        condenser_fan=FanState(condenser_fan) if condenser_fan else None,
+        evaporator_fan=FanState(evaporator_fan) if evaporator_fan else None,
+        current=None if current is None or rated is None else Current(current, rated),
+        from_surfaces=from_surfaces,
+    )
+
+
+def _figures(case: Case, step: str, result: Ran) -> tuple[Figure, ...]:
+    assert case.refrigerant is not None
+    how = ", from surfaces" if result.from_surfaces else ""
+    source = "COMMON" if result.from_surfaces else "COOLPROP"
+    figures = [
+        Figure(each.name, f"{_LABELS[each.name]}{how}", value, source=source)
+        for each in fields(result.differences)
+        if (value := getattr(result.differences, each.name)) is not None
+    ]
+    suction = _pressure(case, step, "suction_pressure", [])
+    liquid = _pressure(case, step, "discharge_pressure", [])
+    if suction is not None and liquid is not None and suction.m_as("Pa") > 0:
+        ratio = readings.compression_ratio(suction_pressure=suction, discharge_pressure=liquid)
+        figures.append(Figure("compression-ratio", "Compression ratio", Q(ratio, "")))
+    figures += [
+        Figure(
+            f"evidence-{number}",
+            f"{each.hypothesis}: {each.says}",
+            f"{each.reading}. {each.reason}",
+        )
+        for number, each in enumerate(result.evidence)
+        if each.says is not Says.NOTHING
+    ]
+    return tuple(figures)
+
+
+def _sentences(case: Case, result: Ran) -> tuple[str, ...]:
+    says: list[str] = []
+    if result.next is not None:
+        hose = " It needs a hose." if result.next.needs_hose else ""
+        says.append(f"Next: {result.next.measure}. {result.next.reason}{hose}")
+    if case.equipment.yes("factory_sealed"):
+        says.append(
+            "Readings can not settle the charge of a critically charged sealed system; recovering "
+            "and weighing in does."
+        )
+    return tuple(says)

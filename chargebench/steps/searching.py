@@ -1,0 +1,116 @@
+"""Leak search: how much was searched, whether it counts, and could it have seen the loss."""
+
+from dataclasses import dataclass
+
+from chargebench.calc import leak_search, loss
+from chargebench.calc.leak_search import Coverage, DetectorCheck, DetectorWord, EquipmentKind
+from chargebench.errors import ChargebenchError
+from chargebench.steps import recovery
+from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
+from chargebench.steps.form import NOTHING
+from chargebench.units import from_mg
+
+_KINDS = {
+    "split system": EquipmentKind.SPLIT,
+    "walk-in or remote condensing": EquipmentKind.RACK,
+    "rack or chiller": EquipmentKind.RACK,
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Searched:
+    """A leak search judged."""
+
+    coverage: Coverage
+    check: DetectorCheck
+    leaks: int
+    unverified: int  # leaks whose repair is not verified tight
+
+
+def kind(case: Case) -> EquipmentKind:
+    """Which list of places this equipment has."""
+    return _KINDS.get(case.equipment.text("cabinet"), EquipmentKind.CABINET)
+
+
+def work_out(case: Case) -> Worked:
+    """Coverage, the detector's checks, advice, and what a missing mass says."""
+    answers = case.step("leak_search")
+    if not answers.values.get("method"):
+        return NOT_WORKED
+    coverage = leak_search.coverage(kind(case), answers.ticked("components"))
+    check = leak_search.detector_check(
+        before=answers.yes("checked_before"), after=answers.yes("checked_after")
+    )
+    leaks = answers.lines("leaks")
+    result = Searched(
+        coverage, check, len(leaks), sum(line.yes("verified") is not True for line in leaks)
+    )
+    done, listed = len(coverage.done), len(coverage.done) + len(coverage.left)
+    figures = (
+        Figure("coverage", "Places searched", f"{done} of {listed}"),
+        Figure("detector", "A search without a find", str(check.word)),
+        Figure("leaks", "Leaks found", str(len(leaks))),
+    )
+    return Worked(figures, (coverage.sentence, *_advice(case), *loss_sentences(case)), result)
+
+
+def _advice(case: Case) -> tuple[str, ...]:
+    if case.refrigerant is None:
+        return ()
+    answers = case.step("leak_search")
+    try:
+        pressure = case.absolute("leak_search", "system_pressure")
+    except ChargebenchError as refusal:
+        return (str(refusal),)
+    found = leak_search.advice(
+        molar_mass=case.refrigerant.molar_mass,
+        system_pressure=pressure,
+        air_pressure=case.air_pressure("leak_search"),
+        wind=answers.text("wind") in ("draught", "windy"),
+    )
+    return tuple(f"{each.advice} {each.reason}" for each in found)
+
+
+def average_loss(case: Case) -> loss.AverageLoss | None:
+    """Loss since it was last known full, once a recovery has been weighed."""
+    last_full = case.step("nameplate").date("last_known_full")
+    taken = recovery.work_out(case).result
+    weighed = case.step("recovery").lines("lines")
+    if last_full is None or last_full > case.today or not weighed:
+        return None
+    assert isinstance(taken, recovery.Recovered)
+    if taken.nameplate_mg is None:
+        return None
+    return loss.average_loss(
+        nameplate=from_mg(taken.nameplate_mg),
+        recovered=from_mg(taken.taken_mg),
+        uncertainty=from_mg(taken.doubt_mg) / 2,
+        last_full=last_full,
+        on=case.today,
+    )
+
+
+def loss_sentences(case: Case) -> tuple[str, ...]:
+    """Honest answer to whether it is a leak or was never charged right."""
+    missing = average_loss(case)
+    if missing is None:
+        return ()
+    answers = case.step("leak_search")
+    searches: list[loss.Search] = []
+    if answers.text("method") and not answers.lines("leaks"):
+        detector = case.instruments.get(answers.text("detector"), NOTHING)
+        check = leak_search.detector_check(
+            before=answers.yes("checked_before"), after=answers.yes("checked_after")
+        )
+        void = check.reason if check.word is not DetectorWord.COUNTS else ""
+        searches.append(
+            loss.Search(answers.text("method"), detector.quantity("sensitivity"), void=void)
+        )
+    return loss.explanations(missing, loss.could_have_seen(missing, searches))
+
+
+def components(case: Case) -> tuple[tuple[str, str], ...]:
+    """Key and name of the places to search, with what to mind at each."""
+    return tuple(
+        (each.key, f"{each.label} ({each.hint})") for each in leak_search.components(kind(case))
+    )
