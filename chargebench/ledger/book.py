@@ -46,14 +46,14 @@ class Ledger(Reader):
     def mend_guards(cls, path: Path | str, by: str, happened_at: datetime) -> Entry:
         """Put back append-only guards that another tool took away, and record that it was so."""
         path = Path(path)
-        with cls(path, *shopfile.connect(path, writing=True, guarded=False)) as ledger:
-            with ledger._writing() as connection:
-                missing = dialect.missing_guards(connection)
-                if not missing:
-                    raise ShopFileRefused(f"{path} has all its guards; there is nothing to mend.")
-                dialect.put_back_guards(connection, missing)
-                new = NewEntry("guards-mended", by, happened_at, {"missing": missing})
-                return posting.record(connection, ledger.bench, new, NO_TOLERANCE)
+        ledger = cls(path, *shopfile.connect(path, writing=True, guarded=False))
+        with ledger, ledger._writing() as connection:
+            missing = dialect.missing_guards(connection)
+            if not missing:
+                raise ShopFileRefused(f"{path} has all its guards; there is nothing to mend.")
+            dialect.put_back_guards(connection, missing)
+            new = NewEntry("guards-mended", by, happened_at, {"missing": missing})
+            return posting.record(connection, ledger.bench, new, NO_TOLERANCE)
 
     @contextmanager
     def _writing(self) -> Iterator[Connection]:

@@ -29,9 +29,13 @@ class Reader:
         self.path = path
         self._engine = engine
         self._connection = connection
-        with self._reading():
-            about = select(schema.about.c.key, schema.about.c.value)
-            self._about: dict[str, str] = {row.key: row.value for row in connection.execute(about)}
+        try:
+            with self._reading():
+                rows = connection.execute(select(schema.about.c.key, schema.about.c.value))
+                self._about: dict[str, str] = {row.key: row.value for row in rows}
+        except BaseException:
+            self.close()
+            raise
 
     @classmethod
     def open_reading(cls, path: Path | str, *, guarded: bool = True) -> "Reader":
