@@ -14,7 +14,7 @@ def at_least(value: Quantity, limit: Quantity) -> bool:
 
     Parameters
     ----------
-    value : Quantity
+    value : Quantity [of any dimension]
         What was found.
     limit : Quantity [of the same dimension]
         The limit.
@@ -37,7 +37,7 @@ def above(value: Quantity, limit: Quantity) -> bool:
 
     Parameters
     ----------
-    value : Quantity
+    value : Quantity [of any dimension]
         What was found.
     limit : Quantity [of the same dimension]
         The limit.

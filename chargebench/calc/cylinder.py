@@ -1,4 +1,8 @@
-"""How much a cylinder may hold, and when it may not be filled at all."""
+"""How much a cylinder may hold, and when it may not be filled at all.
+
+A share of the water capacity without the density of the refrigerant would overfill a cylinder of
+hydrocarbon and is not offered.
+"""
 
 from dataclasses import dataclass
 from datetime import date
@@ -77,29 +81,21 @@ def fill_limit(
     Raises
     ------
     ChargebenchError
-        A water capacity that is neither mass nor volume or not above zero, or a gas above its
-        critical temperature without a printed ratio.
+        A water capacity that is none, or a gas without liquid and without a printed ratio.
 
     Notes
     -----
     0.80 x water capacity x relative density at 25 °C; hot share x volume x hot liquid density.
-    Water capacity without density would overfill a cylinder of hydrocarbon and is not offered.
 
     Source
     ------
     AHRI-K, maximum gross weight; 49CFR173, 173.304a(a)(2).
     """
     volume = _volume(water_capacity, rule)
-    at_reference = at_hot = printed = None
-    if refrigerant_liquid_density_25C is not None:
-        share = rule.fill_share.quantity.m_as("")
-        at_reference = (share * volume * refrigerant_liquid_density_25C).to("kg")
-    if liquid_density_hot is not None:
-        at_hot = (rule.hot_share.quantity.m_as("") * volume * liquid_density_hot).to("kg")
-    for row in rule.filling_ratios:
-        if row.refrigerant == refrigerant:
-            ratio = row.ratio.quantity.m_as("")
-            printed = (ratio * volume * rule.water_density.quantity).to("kg")
+    at_reference = _held(rule.fill_share, volume, refrigerant_liquid_density_25C)
+    at_hot = _held(rule.hot_share, volume, liquid_density_hot)
+    ratio = next((row.ratio for row in rule.filling_ratios if row.refrigerant == refrigerant), None)
+    printed = None if ratio is None else _held(ratio, volume, rule.water_density.quantity)
     if printed is None and (at_reference is None or at_hot is None):
         raise ChargebenchError(
             f"{refrigerant or 'This refrigerant'} has no liquid at {rule.hot_temperature.text}; "
@@ -113,6 +109,13 @@ def fill_limit(
     known = {by: mass for by, mass in limits.items() if mass is not None}
     by = min(known, key=lambda one: known[one].magnitude)
     return FillLimit(known[by], by, at_reference, at_hot, printed, rule.hot_temperature)
+
+
+def _held(share: Figure, volume: Quantity, density: Quantity | None) -> Quantity | None:
+    if density is None:
+        return None
+    mass: Quantity = (share.quantity.m_as("") * volume * density).to("kg")
+    return mass
 
 
 def _volume(water_capacity: Quantity, rule: Cylinders) -> Quantity:
