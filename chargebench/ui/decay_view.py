@@ -2,8 +2,12 @@
 
 from dataclasses import dataclass
 
-from chargebench.units import Q, System, show
+from chargebench.calc.evacuation import RuleResult
+from chargebench.steps import Worked
+from chargebench.steps.evacuation import Evacuated
+from chargebench.units import Q, Quantity, System, show, shown
 
+_POINTS = 121  # of the drawn curve
 _UNITS: dict[System, tuple[str, int]] = {"SI": ("Pa", 1), "IP": ("micron_Hg", 0)}
 
 
@@ -13,6 +17,7 @@ class Level:
 
     name: str
     pascals: float
+    word: str = ""  # how the test stands against it
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,3 +65,55 @@ class DecayView:
             readings += f", last {self.text(self.pascals[-1])} after {self.minutes[-1]:g} min"
         lines = "; ".join(f"{each.name} {self.text(each.pascals)}" for each in self.levels)
         return " ".join(part for part in (f"{readings}.", lines, self.verdict, self.left_open))
+
+
+def decay_view(worked: Worked, system: System, coldest: Quantity | None = None) -> DecayView | None:
+    """What is drawn of a vacuum step as typed so far; None before the first reading."""
+    result = worked.result
+    if not isinstance(result, Evacuated) or not result.minutes:
+        return None
+    says = (*worked.sentences, "", "")
+    verdict = result.verdict
+    curve: tuple[tuple[float, ...], ...] = ((), (), (), ())
+    if verdict is not None and verdict.fit is not None:
+        first, last = result.minutes[0], result.minutes[-1]
+        times = [first + (last - first) * n / (_POINTS - 1) for n in range(_POINTS)]
+        low, high = verdict.fit.band(times)
+        curve = (tuple(times), tuple(verdict.fit.at(times)), tuple(low), tuple(high))
+    return DecayView(
+        minutes=result.minutes,
+        pascals=result.pascals,
+        word=str(verdict.word) if verdict else "",
+        verdict=says[0],
+        left_open=says[1],
+        curve_minutes=curve[0],
+        curve=curve[1],
+        low=curve[2],
+        high=curve[3],
+        rules=tuple(level for rule in result.rules for level in _rule_levels(rule)),
+        water=_water(result, system, coldest),
+        system=system,
+    )
+
+
+def _rule_levels(result: RuleResult) -> list[Level]:
+    """Lines of a pass rule: where the vacuum must start, and where it must not rise above."""
+    rule, word = result.rule, str(result.word)
+    levels = [Level(f"{rule.name}, start at most", rule.pull_to.m_as("Pa"))]
+    if rule.allowed_rise is not None:
+        highest: Quantity = result.start + rule.allowed_rise
+        levels.append(Level(f"{rule.name}, rise at most ({word})", highest.m_as("Pa"), word))
+    if rule.end_at_most is not None:
+        end = rule.end_at_most.m_as("Pa")
+        levels.append(Level(f"{rule.name}, end at most ({word})", end, word))
+    return levels
+
+
+def _water(result: Evacuated, system: System, coldest: Quantity | None) -> Level | None:
+    if result.water is None:
+        return None
+    at = f" at {shown(coldest, system)}" if coldest is not None else " at the coldest part"
+    frozen = coldest is not None and coldest.m_as("degC") < 0
+    return Level(
+        f"{'ice turns to vapour' if frozen else 'water boils'}{at}", result.water.m_as("Pa")
+    )

@@ -3,8 +3,9 @@
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF
 
+from chargebench.calc.charge import ChargeWord
 from chargebench.ui.ink import Ink
-from chargebench.ui.mass_view import OVER, UNDER, WITHIN, MassView
+from chargebench.ui.mass_view import MassView
 
 HEADROOM = 1.18  # always shown past the nameplate, so that there is room to be over
 _LIFT = 7.0  # how far the nameplate's marks stand above the bar
@@ -173,15 +174,15 @@ def draw_shape(painter: QPainter, box: QRectF, word: str, colour: QColor, ground
     box = box.adjusted(1, 1, -1, -1)
     middle = box.center()
     top, bottom = QPointF(middle.x(), box.top()), QPointF(middle.x(), box.bottom())
-    if word == OVER:
+    if word == ChargeWord.OVER:
         painter.setBrush(colour)
         painter.drawPolygon(QPolygonF([top, box.bottomRight(), box.bottomLeft()]))
         painter.setPen(ground)
         lower = box.adjusted(0, box.height() * 0.18, 0, 0)
         painter.drawText(lower, Qt.AlignmentFlag.AlignCenter, "!")
-    elif word == UNDER:
+    elif word == ChargeWord.UNDER:
         painter.drawPolygon(QPolygonF([box.topLeft(), box.topRight(), bottom]))
-    elif word == WITHIN:
+    elif word == ChargeWord.WITHIN:
         painter.drawEllipse(box)
         third = box.width() / 3.4
         painter.drawPolyline(

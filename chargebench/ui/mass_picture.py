@@ -4,12 +4,19 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from chargebench.calc.charge import ChargeWord
+from chargebench.steps import Answers, Case, Worked
 from chargebench.ui import theme
 from chargebench.ui.ink import Ink, ink
 from chargebench.ui.mass_bar import MassBar, close_range, draw_shape, whole_range
-from chargebench.ui.mass_view import OVER, TOO_COARSE, UNDER, MassView
+from chargebench.ui.mass_view import MassView, mass_view
+from chargebench.units import System
 
-WEIGHT = {OVER: "stop", UNDER: "check", TOO_COARSE: "check"}
+WEIGHT = {
+    ChargeWord.OVER.value: "stop",
+    ChargeWord.UNDER.value: "check",
+    ChargeWord.TOO_COARSE.value: "check",
+}
 _MARGIN = 10.0
 _ROW = 1.25  # lines of text a row of figures takes
 _NO_NAMEPLATE = (
@@ -31,6 +38,17 @@ class MassPicture(QWidget):
     def view(self) -> MassView | None:
         """What is drawn."""
         return self._view
+
+    def show_worked(
+        self,
+        worked: Worked,
+        *,
+        system: System = "SI",
+        case: Case | None = None,
+        answers: Answers | None = None,
+    ) -> None:
+        """Draw a weigh-in as worked out."""
+        self.show_mass(mass_view(worked, system, case, answers))
 
     def show_mass(self, view: MassView | None) -> None:
         """Draw a weigh-in; None while there is no nameplate to draw against."""
@@ -116,7 +134,9 @@ def _bars(painter: QPainter, room: QRectF, top: float, view: MassView, colours: 
     ends = close.bottom() + 1.1 * line
     _text_at(painter, room, room.left(), ends, _round(view, lowest), colours.quiet)
     _text_at(painter, room, room.right(), ends, _round(view, highest), colours.quiet)
-    _text_at(painter, room, bar.x(view.size(view.nameplate)), ends, "▲ stop here", colours.text)
+    middle = bar.x(view.size(view.nameplate))
+    stop = "▲ stop here" if view.stop_readings else "▲ nameplate"
+    _text_at(painter, room, middle, ends, stop, colours.text)
     return close.bottom() + 1.7 * line
 
 

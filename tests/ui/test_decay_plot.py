@@ -1,0 +1,71 @@
+"""The decay plot: what is drawn is what was read, and the two sentences stand under it."""
+
+from math import log10
+
+from pytestqt.qtbot import QtBot
+
+from chargebench.ui.decay_plot import DecayPlot
+from chargebench.ui.decay_view import DecayView, Level
+
+
+def view() -> DecayView:
+    return DecayView(
+        minutes=(0.0, 5.0, 10.0),
+        pascals=(50.0, 80.0, 90.0),
+        word="moisture",
+        verdict="Decay test: moisture.",
+        left_open="10 more minutes would help to decide.",
+        curve_minutes=(0.0, 10.0),
+        curve=(50.0, 90.0),
+        low=(45.0, -1.0),
+        high=(55.0, 99.0),
+        rules=(Level("pass rule, end at most", 100.0),),
+        # Vapour pressure of water at 20 °C: 2339 Pa (IAPWS-SR1, as commonly tabulated).
+        water=Level("water boils at 20 °C", 2339.0),
+    )
+
+
+def test_that_the_plotting_library_waits_until_the_plot_is_seen(qtbot: QtBot) -> None:
+    plot = DecayPlot()
+    qtbot.addWidget(plot)
+    plot.show_decay(view())
+    assert plot.chart is None
+    plot.resize(600, 400)
+    plot.show()
+    assert plot.chart is not None
+
+
+def test_that_readings_are_points_at_their_place_on_a_log_axis(qtbot: QtBot) -> None:
+    plot = DecayPlot()
+    qtbot.addWidget(plot)
+    plot.resize(600, 400)
+    plot.show()
+    plot.show_decay(view())
+    assert plot.chart is not None
+    items = plot.chart.plot.listDataItems()
+    points = next(item for item in items if item.opts["symbol"] == "o")
+    assert list(points.getOriginalDataset()[0]) == [0, 5, 10]
+    assert list(points.getOriginalDataset()[1]) == [50, 80, 90]
+    low, high = plot.chart.plot.getViewBox().viewRange()[1]
+    assert low < log10(50)
+    assert log10(2339) < high
+
+
+def test_that_verdict_and_what_stays_open_are_said_under_the_plot(qtbot: QtBot) -> None:
+    plot = DecayPlot()
+    qtbot.addWidget(plot)
+    plot.show_decay(view())
+    assert plot.verdict.text() == "Decay test: moisture."
+    assert plot.left_open.text() == "10 more minutes would help to decide."
+    said = plot.accessibleDescription()
+    assert "3 readings, last 90.0 Pa after 10 min" in said
+    assert "water boils at 20 °C 2\u202f339.0 Pa" in said
+
+
+def test_that_an_empty_test_is_an_invitation(qtbot: QtBot) -> None:
+    plot = DecayPlot()
+    qtbot.addWidget(plot)
+    plot.resize(500, 300)
+    plot.show()
+    plot.show_decay(None)
+    assert "from the first reading on" in plot.verdict.text()
