@@ -16,9 +16,8 @@ from chargebench.jobfile.shape import (
     named,
     typed_text,
 )
-from chargebench.steps import REGISTERS, STEPS
+from chargebench.steps import REGISTERS, STEPS, STOCK
 from chargebench.steps.form import LINES_MOST, TEXT_LONGEST, Asks, Field, Form, Typed
-from chargebench.steps.stock import STOCK
 
 STEPS_MOST = 100
 FILE_KEYS = ("chargebench_job", "about", "shop", "register", "stock", "job")

@@ -5,9 +5,8 @@ from typing import Any
 from chargebench.jobfile.check import STEPS_MOST
 from chargebench.jobfile.model import REGISTERS_HELD, VERSION
 from chargebench.jobfile.shape import ID_LONGEST
-from chargebench.steps import REGISTERS, STEPS
+from chargebench.steps import REGISTERS, STEPS, STOCK
 from chargebench.steps.form import LINES_MOST, TEXT_LONGEST, TICK_FIELDS, YES_NO, Asks, Field, Form
-from chargebench.steps.stock import STOCK
 
 _WHEN = {"type": "string", "format": "date-time", "examples": ["2026-03-04T08:10-05:00"]}
 _ID = {"type": "string", "minLength": 1, "maxLength": ID_LONGEST}

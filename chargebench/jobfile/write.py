@@ -7,9 +7,8 @@ from datetime import datetime
 from typing import Any
 
 from chargebench.jobfile.model import REGISTERS_HELD, VERSION, Job, JobFile, StepTyped
-from chargebench.steps import REGISTERS, STEPS
+from chargebench.steps import REGISTERS, STEPS, STOCK
 from chargebench.steps.form import TICK_FIELDS, Asks, Field, Form, Typed
-from chargebench.steps.stock import STOCK
 
 
 def write(file: JobFile) -> bytes:

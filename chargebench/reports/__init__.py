@@ -1,0 +1,24 @@
+"""What leaves the program: content as plain data, then the audit workbook, checklist, manifest.
+
+The writers are imported where they are used: they bring libraries a window does not need to open.
+"""
+
+from chargebench.reports.content import (
+    AuditContent,
+    BalanceRecord,
+    CylinderRecord,
+    JobRecord,
+    LeakRateRecord,
+    StepRecord,
+    Tick,
+)
+
+__all__ = [
+    "AuditContent",
+    "BalanceRecord",
+    "CylinderRecord",
+    "JobRecord",
+    "LeakRateRecord",
+    "StepRecord",
+    "Tick",
+]

@@ -1,0 +1,138 @@
+"""What a report says, as plain frozen data that the desk fills and every kind of file prints."""
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime
+
+from chargebench.flags import Flag
+from chargebench.ledger import Entry
+from chargebench.rules import ChecklistLine, RuleSet
+from chargebench.steps import NOT_WORKED, Answers, Case, Figure, Typed, Worked
+
+
+@dataclass(frozen=True, slots=True)
+class StepRecord:
+    """One step of a job as the ledger has it: signed, set aside, or signed and later reversed."""
+
+    step: str
+    number: int  # of the entry
+    by: str
+    at: datetime
+    answers: Answers
+    typed: Typed = field(default_factory=dict)
+    worked: Worked = NOT_WORKED
+    not_needed: str = ""  # the reason
+    reversed: str = ""  # why it no longer counts
+
+
+@dataclass(frozen=True, slots=True)
+class Tick:
+    """A line of the handling checklist and who ticked it when; no one yet if `by` is empty."""
+
+    line: ChecklistLine
+    by: str = ""
+    at: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class JobRecord:
+    """One job with all its steps."""
+
+    case: Case
+    title: str
+    opened_at: datetime
+    steps: tuple[StepRecord, ...]
+    closed_at: datetime | None = None
+    reason: str = ""
+    by: str = ""
+    flags: tuple[Flag, ...] = ()
+    checklist: tuple[Tick, ...] = ()
+    limits: tuple[Figure, ...] = ()  # charge, room and flammability limits for this job
+
+    def of(self, step: str) -> Iterator[StepRecord]:
+        """Records of one step that were done, reversed ones included."""
+        return (each for each in self.steps if each.step == step and not each.not_needed)
+
+    def counts(self, step: str) -> StepRecord | None:
+        """The record of a step that stands, if it was done."""
+        return next((each for each in self.of(step) if not each.reversed), None)
+
+
+@dataclass(frozen=True, slots=True)
+class CylinderRecord:
+    """A cylinder with what it holds by the book and how far it may be filled."""
+
+    id: str
+    mass_mg: int
+    limit_mg: int | None = None
+    by: str = ""  # which rule sets the limit
+    gross_limit_mg: int | None = None
+    last_weighed: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class LeakRateRecord:
+    """An equipment's leak rate against its threshold."""
+
+    equipment_id: str
+    refrigerant: str
+    full_charge_mg: int
+    annualizing_pct: float | None
+    rolling_pct: float | None
+    threshold_pct: float | None
+    regulation: str
+    over: bool
+    added_on: date | None = None
+    due: tuple[tuple[str, date], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class BalanceRecord:
+    """What a place held of a refrigerant at the period's two ends."""
+
+    place: str
+    refrigerant: str
+    opening_mg: int
+    closing_mg: int
+
+
+@dataclass(frozen=True, slots=True)
+class AuditContent:
+    """All that leaves in an audit workbook and its checklist.
+
+    `entries` is called afresh for each pass over the period's entries, so a long ledger is never
+    held in memory.
+    """
+
+    program: str  # name and version
+    made_at: datetime
+    since: date | None
+    until: date | None  # the last day that belongs to the period
+    rule_set: RuleSet
+    entries: Callable[[], Iterator[Entry]]
+    entry_count: int
+    chain_head: tuple[int, str]
+    registers: Mapping[str, Mapping[str, Mapping[str, str]]]  # every register but shop, as typed
+    shop: Mapping[str, str] = field(default_factory=dict)
+    jobs: tuple[JobRecord, ...] = ()
+    job_numbers: Mapping[str, str] = field(default_factory=dict)  # job id -> B-0142
+    balances: tuple[BalanceRecord, ...] = ()
+    cylinders: tuple[CylinderRecord, ...] = ()
+    leak_rates: tuple[LeakRateRecord, ...] = ()
+    flags: tuple[Flag, ...] = ()
+    verification: tuple[str, ...] = ()
+
+    @property
+    def period(self) -> str:
+        """The period in words."""
+        since = self.since.isoformat() if self.since else "the first entry"
+        until = self.until.isoformat() if self.until else "the last entry"
+        return f"{since} to {until}"
+
+    def person(self, key: str) -> str:
+        """A person's name."""
+        return self.registers.get("person", {}).get(key, {}).get("name", key)
+
+    def row(self, register: str, key: str) -> Mapping[str, str]:
+        """A register row as typed; empty where there is none."""
+        return self.registers.get(register, {}).get(key, {})

@@ -1,0 +1,75 @@
+"""Every sheet of the audit workbook: the order they stand in, and the order they are written in."""
+
+from collections.abc import Iterator
+
+from chargebench.reports import (
+    sheets_field,
+    sheets_front,
+    sheets_jobs,
+    sheets_ledger,
+    sheets_moved,
+    sheets_registers,
+    sheets_tests,
+)
+from chargebench.reports.content import AuditContent
+from chargebench.reports.table import Table
+
+ORDER = (
+    "Summary",
+    "Flags",
+    "Leak rates",
+    "Jobs",
+    "Refrigerants",
+    "Totals by month",
+    "Balances",
+    "Cylinders",
+    "Equipment",
+    "Readings",
+    "Leak searches",
+    "Pressure tests",
+    "Recovery",
+    "Decay tests",
+    "Decay readings",
+    "Weigh-ins",
+    "Checklists",
+    "Worked figures",
+    "As typed",
+    "Transfers",
+    "Entries",
+    "People",
+    "Instruments",
+    "Rule figures",
+    "Sources",
+    "Verification",
+)
+
+
+def tables(content: AuditContent) -> Iterator[Table]:
+    """Every sheet, those first whose rows the others total."""
+    totals = sheets_ledger.Totals()
+    yield sheets_ledger.entries(content, totals)
+    yield sheets_ledger.transfers(content, totals)
+    yield sheets_ledger.totals_by_month(totals)
+    yield sheets_ledger.totals_by_refrigerant(content, totals)
+    yield sheets_ledger.balances(content, totals)
+    yield sheets_front.summary(content, totals)
+    yield sheets_jobs.jobs(content, totals)
+    yield sheets_jobs.as_typed(content)
+    yield sheets_jobs.figures(content)
+    yield sheets_jobs.flags(content)
+    yield sheets_jobs.checklists(content)
+    yield sheets_field.readings(content)
+    yield sheets_field.leak_searches(content)
+    yield sheets_tests.pressure_tests(content)
+    yield sheets_moved.recovery(content, totals)
+    yield sheets_tests.decay_tests(content)
+    yield sheets_tests.decay_readings(content)
+    yield sheets_moved.weigh_ins(content, totals)
+    yield sheets_registers.leak_rates(content)
+    yield sheets_registers.cylinders(content)
+    yield sheets_registers.equipment(content)
+    yield sheets_registers.people(content)
+    yield sheets_registers.instruments(content)
+    yield sheets_front.rule_figures(content)
+    yield sheets_front.sources()
+    yield sheets_front.verification(content)

@@ -1,0 +1,134 @@
+"""The first and last sheets: summary, rule figures, sources, verification."""
+
+from collections.abc import Iterator
+
+from chargebench import rules
+from chargebench.reports.content import AuditContent
+from chargebench.reports.sheets_ledger import Totals
+from chargebench.reports.table import HEAD_ROW, Column, Form, Formula, Row, Table, clock
+from chargebench.rules.figure import Cited, Day, Figure, Words
+from chargebench.sources import SOURCES, cite
+
+DEFERENCE = (
+    "These records compute, list and flag. They do not replace local codes, the equipment maker's "
+    "instructions or a licensed person's judgement."
+)
+MARKS = (
+    "Checked: SEEN, read in the source named; SEEN-2, read in a secondary source; CALC, worked "
+    "out from seen figures; unverified, recalled and not checked."
+)
+
+
+def summary(content: AuditContent, totals: Totals) -> Table:
+    """What this workbook is and what stands out in it."""
+
+    def rows() -> Iterator[Row]:
+        yield from _who(content)
+        yield from _how_much(content, totals)
+        yield from _control(content, totals)
+
+    return Table(
+        "Summary",
+        f"Refrigerant records of {content.shop.get('name', 'this shop')}, {content.period}.",
+        (Column("What", 34), Column("Value", 70, Form.LONG)),
+        rows(),
+        foot=(DEFERENCE,),
+    )
+
+
+def _who(content: AuditContent) -> Iterator[Row]:
+    number, hash_ = content.chain_head
+    yield ("Shop", content.shop.get("name", ""))
+    yield ("Address", content.shop.get("address", ""))
+    yield ("Company certificate", content.shop.get("certificate", ""))
+    yield ("Period", content.period)
+    yield ("Made at", content.made_at.isoformat(" ", "minutes"))
+    yield ("Made by", content.program)
+    yield ("Rule set", f"{content.rule_set.name}, {content.rule_set.edition}")
+    yield ("Last entry of the chain", number)
+    yield ("Hash of the last entry", hash_)
+
+
+def _how_much(content: AuditContent, totals: Totals) -> Iterator[Row]:
+    yield ("Entries in the period", totals.entries)
+    yield ("Transfers in the period", totals.transfers)
+    yield ("Jobs", len(content.jobs))
+    yield ("Jobs still open", sum(job.case.state == "open" for job in content.jobs))
+    yield ("Refrigerants moved", ", ".join(totals.refrigerants()) or "none")
+    for level, what in (("stop", "Stop flags"), ("check", "Check flags"), ("note", "Notes")):
+        raised = [
+            *(flag for flag in content.flags if flag.level == level),
+            *(flag for job in content.jobs for flag in job.flags if flag.level == level),
+        ]
+        yield (what, len({(flag.about, flag.key, flag.says) for flag in raised}))
+    over = [each.equipment_id for each in content.leak_rates if each.over]
+    yield ("Over a leak-rate threshold", ", ".join(over) or "none")
+
+
+def _control(content: AuditContent, totals: Totals) -> Iterator[Row]:
+    for what, sheet, column, count in (
+        ("Month totals that differ from their control", "Totals by month", "G", totals.by_month),
+        ("Balances that differ from their control", "Balances", "F", content.balances),
+    ):
+        off = 0
+        if sheet == "Balances":
+            off = sum(
+                each.opening_mg + totals.by_place[each.place, each.refrigerant] != each.closing_mg
+                for each in content.balances
+            )
+        last = HEAD_ROW + max(len(count), 1)
+        cells = f"'{sheet}'!{column}{HEAD_ROW + 1}:{column}{last}"
+        yield (what, Formula(f'=COUNTIFS({cells},"<>0",{cells},"<>")', off))
+
+
+def rule_figures(content: AuditContent) -> Table:
+    """Every figure of the rule set that the flags and limits rest on."""
+    return Table(
+        "Rule figures",
+        f"Figures of the rule set {content.rule_set.name}, {content.rule_set.edition}.",
+        (
+            Column("Figure", 44),
+            Column("Value", 40, Form.LONG),
+            Column("In force from", 13, Form.DATE),
+            Column("Source and place", 70, Form.LONG),
+            Column("Checked", 12),
+        ),
+        (
+            (
+                each.key,
+                _value(each),
+                each.effective,
+                f"{cite(each.source)}{f', {each.place}' if each.place else ''}",
+                "unverified" if each.unverified else each.mark,
+            )
+            for each in rules.figures(content.rule_set)
+        ),
+        foot=(MARKS,),
+    )
+
+
+def _value(figure: Cited) -> str:
+    assert isinstance(figure, Figure | Words | Day), figure
+    return figure.text
+
+
+def sources() -> Table:
+    """The bibliography."""
+    return Table(
+        "Sources",
+        "Works that figures, formulas and checklist lines cite by key.",
+        (Column("Key", 18), Column("Work", 90, Form.LONG), Column("Edition or date", 40)),
+        ((key, source.citation, source.edition) for key, source in sorted(SOURCES.items())),
+    )
+
+
+def verification(content: AuditContent) -> Table:
+    """What was checked before this workbook was made, and what a chain can not prove."""
+    head = f"Entry {content.chain_head[0]}, {content.chain_head[1]}"
+    return Table(
+        "Verification",
+        "What was checked, and what a chain of hashes can and can not prove.",
+        (Column("Statement", 120, Form.LONG),),
+        ((sentence,) for sentence in (*content.verification, f"Chain head: {head}.")),
+        foot=(f"Made at {clock(content.made_at):%Y-%m-%d %H:%M} by {content.program}.",),
+    )

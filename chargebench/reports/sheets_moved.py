@@ -1,0 +1,129 @@
+"""Sheets of what was taken out and what was weighed in."""
+
+from collections.abc import Iterator
+
+from chargebench.reports.content import AuditContent
+from chargebench.reports.sheets_ledger import Totals
+from chargebench.reports.steprows import (
+    COUNTS,
+    HEAD,
+    SAYS,
+    counts,
+    head,
+    records,
+    said,
+    typed_text,
+)
+from chargebench.reports.table import Column, Form, Row, Table, kg
+from chargebench.steps import Answers
+from chargebench.units import Reading
+
+
+def recovery(content: AuditContent, totals: Totals) -> Table:
+    """One row a weighing of a recovery; a release has one of its own."""
+
+    def rows() -> Iterator[Row]:
+        for job, record in records(content, "recovery"):
+            answers = record.answers
+            moved = totals.of_entry(record.number)
+            common = (
+                answers.text("how"),
+                answers.text("opening"),
+                answers.text("machine"),
+                answers.yes("compressor_works"),
+                typed_text(record, "level"),
+            )
+            lines = answers.lines("lines") or (Answers(),)
+            for at, line in enumerate(lines):
+                before, after = line.mass_mg("before"), line.mass_mg("after")
+                yield (
+                    *head(job, record),
+                    *common,
+                    line.text("cylinder"),
+                    line.text("scale"),
+                    kg(before),
+                    kg(after),
+                    None if before is None or after is None else kg(after - before),
+                    kg(moved.get("recovered", 0)) if at == 0 else None,
+                    kg(moved.get("released or lost", 0)) if at == 0 else None,
+                    answers.text("ground"),
+                    said(record),
+                    counts(record),
+                )
+
+    return Table("Recovery", "What was taken out, into which cylinder.", RECOVERY, rows())
+
+
+RECOVERY = (
+    *HEAD,
+    Column("How", 22),
+    Column("The circuit is", 18),
+    Column("Machine", 10),
+    Column("Compressor works", 10),
+    Column("Level reached, as typed", 12),
+    Column("Cylinder", 10),
+    Column("Scale", 8),
+    Column("Cylinder before [kg]", 11, Form.MASS),
+    Column("Cylinder after [kg]", 11, Form.MASS),
+    Column("Into this cylinder [kg]", 11, Form.MASS),
+    Column("Recovered in all [kg]", 11, Form.MASS),
+    Column("Released or lost [kg]", 11, Form.MASS),
+    Column("Why release is lawful", 40, Form.LONG),
+    SAYS,
+    COUNTS,
+)
+
+
+def weigh_ins(content: AuditContent, totals: Totals) -> Table:
+    """One row a cylinder weighed into an equipment."""
+
+    def rows() -> Iterator[Row]:
+        for job, record in records(content, "weigh_in"):
+            charge = job.case.nameplate("charge")
+            moved = totals.of_entry(record.number)
+            for at, line in enumerate(record.answers.lines("lines")):
+                yield (
+                    *head(job, record),
+                    record.answers.text("kind"),
+                    kg(charge.mass_mg) if isinstance(charge, Reading) else None,
+                    line.text("cylinder"),
+                    line.text("scale"),
+                    line.text("arrangement"),
+                    _text(line, "start"),
+                    _text(line, "end"),
+                    kg(line.mass_mg("start")),
+                    kg(line.mass_mg("end")),
+                    line.text("hose_state"),
+                    kg(moved.get("charged", 0)) if at == 0 else None,
+                    kg(moved.get("released or lost", 0)) if at == 0 else None,
+                    record.answers.text("origin"),
+                    said(record),
+                    counts(record),
+                )
+
+    return Table("Weigh-ins", "What was weighed in, from which cylinder.", WEIGH_INS, rows())
+
+
+WEIGH_INS = (
+    *HEAD,
+    Column("Charge", 24),
+    Column("Nameplate [kg]", 10, Form.MASS),
+    Column("Cylinder", 10),
+    Column("Scale", 8),
+    Column("On the scale", 20),
+    Column("Start, as typed", 13),
+    Column("End, as typed", 13),
+    Column("Start [kg]", 11, Form.MASS),
+    Column("End [kg]", 11, Form.MASS),
+    Column("Hose at the end", 24),
+    Column("Charged in all [kg]", 11, Form.MASS),
+    Column("Hose content lost [kg]", 11, Form.MASS),
+    Column("Origin", 10),
+    SAYS,
+    COUNTS,
+)
+
+
+def _text(answers: Answers, key: str) -> str:
+    reading = answers.reading(key)
+    return "" if reading is None else reading.text

@@ -1,0 +1,51 @@
+"""What the sheets of steps have in common: head columns, and how a record's parts are told."""
+
+from collections.abc import Iterator
+
+from chargebench.reports.content import AuditContent, JobRecord, StepRecord
+from chargebench.reports.table import Column, Form, Row, clock
+from chargebench.steps import Answers
+
+HEAD = (
+    Column("Job", 10),
+    Column("Title", 30),
+    Column("Entry", 8, Form.WHOLE),
+    Column("At", 16, Form.WHEN),
+    Column("By", 16),
+)
+COUNTS = Column("Counts", 26, Form.LONG)
+SAYS = Column("What it came to", 70, Form.LONG)
+
+
+def records(content: AuditContent, step: str) -> Iterator[tuple[JobRecord, StepRecord]]:
+    """Every record of one step that was done, with its job."""
+    for job in content.jobs:
+        for record in job.of(step):
+            yield job, record
+
+
+def head(job: JobRecord, record: StepRecord) -> Row:
+    """Job, title, entry, when and by whom."""
+    return (job.case.number, job.title, record.number, clock(record.at), record.by)
+
+
+def counts(record: StepRecord) -> str:
+    """Whether a record still counts."""
+    return f"reversed: {record.reversed}" if record.reversed else "yes"
+
+
+def said(record: StepRecord) -> str:
+    """What a step came to, in sentences."""
+    return " ".join(record.worked.sentences)
+
+
+def typed_text(record: StepRecord, key: str) -> str:
+    """What was typed in a field."""
+    given = record.typed.get(key, "")
+    return given if isinstance(given, str) else ""
+
+
+def number_in(answers: Answers, key: str, unit: str) -> float | None:
+    """An answer as a number in a unit."""
+    quantity = answers.quantity(key)
+    return None if quantity is None else float(quantity.m_as(unit))
