@@ -78,7 +78,7 @@ def _tests(path: Path) -> list[tree.Function]:
     classes = [node for node in tree.parsed(path).body if isinstance(node, ast.ClassDef)]
     places: list[ast.Module | ast.ClassDef] = [tree.parsed(path), *classes]
     bodies = [node for place in places for node in place.body]
-    return [n for n in bodies if isinstance(n, tree.Function) and n.name.startswith("test")]
+    return [n for n in bodies if isinstance(n, tree.Function) and n.name.startswith("test_")]
 
 
 def test_that_test_names_state_a_behaviour() -> None:
