@@ -32,8 +32,9 @@ class Text:
                 here = (*header, found[1].strip('"'))
             else:
                 continue
-            if len(here) > best[0] and keys[: len(here)] == here:
-                best = (len(here), number)
+            shared = min(len(here), len(keys))
+            if shared > best[0] and here[:shared] == keys[:shared]:
+                best = (shared, number)
         return best
 
 
