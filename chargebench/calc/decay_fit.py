@@ -127,24 +127,50 @@ def _least(solutions: Sequence[_Solved]) -> _Solved:
     return min(solutions, key=lambda one: one.residual)
 
 
-def _shapes(times: Array, pressures: Array) -> tuple[dict[str, _Solved], list[_Solved]]:
-    """Best of each shape that the number of readings allows, and line + exponential by time."""
-    best = {
-        "constant": _solve([_Shape()], times, pressures)[0],
-        "line": _solve([_Shape(line=True)], times, pressures)[0],
-    }
+@dataclass(frozen=True, slots=True)
+class _Solutions:
+    """Everything fitted: with and without a line, by time constant; fewer with few readings."""
+
+    constant: _Solved
+    line: _Solved
+    single: list[_Solved] = field(default_factory=list)  # exponential
+    both: list[_Solved] = field(default_factory=list)  # line + exponential
+    logs: list[_Solved] = field(default_factory=list)
+
+    def best(self) -> dict[str, _Solved]:
+        """Best of each shape, by name."""
+        found = {"constant": self.constant, "line": self.line}
+        for name, solutions in (
+            ("exponential", self.single),
+            ("line + exponential", [one for one in self.both if one.parameters[2] >= 0]),
+            ("log rise", self.logs),
+        ):
+            if solutions:
+                found[name] = _least(solutions)
+        return found
+
+
+def _physical(solutions: Sequence[_Solved], otherwise: _Solved) -> _Solved:
+    """Best of those whose every added part rises; a pressure that falls is no leak, nor water."""
+    return _least([one for one in solutions if min(one.parameters[1:]) >= 0] or [otherwise])
+
+
+def _solutions(times: Array, pressures: Array) -> _Solutions:
+    constant = _solve([_Shape()], times, pressures)[0]
+    line = _solve([_Shape(line=True)], times, pressures)[0]
     if len(times) < _LEAST_FOR_CURVES:
-        return best, []
+        return _Solutions(constant, line)
     length, steps = float(times[-1]), np.diff(times)
     shortest = max(float(np.min(steps[steps > 0])) / 2, length / 200)
     taus = [float(tau) for tau in np.geomspace(shortest, length, _TIMES)]
     knees = [float(knee) for knee in np.geomspace(length / 400, length / 4, _TIMES // 4)]
-    both = _solve([_Shape(line=True, tau=tau) for tau in taus], times, pressures)
-    best["exponential"] = _least(_solve([_Shape(tau=tau) for tau in taus], times, pressures))
-    best["log rise"] = _least(_solve([_Shape(knee=knee) for knee in knees], times, pressures))
-    if rising := [one for one in both if one.parameters[2] >= 0]:
-        best["line + exponential"] = _least(rising)
-    return best, both
+    return _Solutions(
+        constant,
+        line,
+        single=_solve([_Shape(tau=tau) for tau in taus], times, pressures),
+        both=_solve([_Shape(line=True, tau=tau) for tau in taus], times, pressures),
+        logs=_solve([_Shape(knee=knee) for knee in knees], times, pressures),
+    )
 
 
 _PARAMETERS = {"constant": 2, "line": 3, "exponential": 4, "line + exponential": 5, "log rise": 4}
@@ -164,59 +190,61 @@ def _information(shapes: dict[str, _Solved], count: int, floor: float) -> dict[s
 def _edge(solved: _Solved, threshold: float, length: float) -> Array:
     """Rows (slope, rise, linear share) at the edge of what the readings allow with one shape.
 
-    With an exponential the edge is an ellipse in slope and size; sizes below zero are not
-    physical and left to the plain line.
+    With line and exponential the edge is an ellipse in slope and size. Parts that fall are not
+    physical: there the edge is that of the shape without the part, which is asked as well.
     """
-    if solved.shape.tau is None:
-        half = math.sqrt(max(threshold - solved.residual, 0.0) * solved.spread[1, 1])
-        slope = solved.parameters[1] + np.array([-half, half])
-        return np.stack([slope, slope * length, np.where(slope > 0, 1.0, 0.0)], axis=1)
+    shape, slack = solved.shape, math.sqrt(threshold - solved.residual)
     values, axes = np.linalg.eigh(solved.spread[1:, 1:])
-    radius = np.sqrt(np.maximum(values, 0.0) * (threshold - solved.residual))
-    circle = np.stack([np.cos(_ANGLES), np.sin(_ANGLES)])
-    slope, size = solved.parameters[1:, None] + axes @ (radius[:, None] * circle)
-    slope, size = slope[size >= 0], size[size >= 0]
+    radius = np.sqrt(np.maximum(values, 0.0)) * slack
+    circle = np.stack([np.cos(_ANGLES), np.sin(_ANGLES)])[: len(values)]
+    parts = solved.parameters[1:, None] + np.hstack(
+        [np.zeros((len(values), 1)), axes @ (radius[:, None] * circle)]
+    )
+    parts = parts[:, (parts >= 0).all(axis=0)]
+    none = np.zeros(parts.shape[1])
+    slope = parts[0] if shape.line else none
+    size = parts[-1] if shape.tau is not None else none
     straight = slope * length
-    rise = straight - size * math.expm1(-length / solved.shape.tau)
-    share = np.divide(straight, rise, out=np.zeros_like(rise), where=rise > 0)
+    rise = straight - size * math.expm1(-length / shape.tau) if shape.tau else straight
+    share = np.divide(straight, rise, out=none.copy(), where=rise > 0)
     return np.stack([slope, rise, np.clip(share, 0.0, 1.0)], axis=1)
 
 
 def fit(minutes: Sequence[float], pascals: Sequence[float], *, noise_floor: float) -> Fit:
-    """Fit all shapes to three or more readings, in order of time, at two or more times.
+    """Fit all shapes to readings in order of time, at three or more times.
 
     `noise_floor` is the least relative scatter believed: readings that agree better than the
     gauge can are not proof.
     """
-    times = np.asarray(minutes, dtype=float)
-    origin, pressures = float(times[0]), np.asarray(pascals, dtype=float)
+    times, pressures = np.asarray(minutes, dtype=float), np.asarray(pascals, dtype=float)
+    origin = float(times[0])
     times = times - origin
-    count, length = len(times), float(times[-1])
-    shapes, both = _shapes(times, pressures)
-    information = _information(shapes, count, noise_floor)
-    line = shapes["line"]
-    full = shapes.get("line + exponential", line)
-    freedom = count - 4 if both else count - 2
-    least = min(full.residual, line.residual)
-    variance = max(least / freedom, noise_floor**2)
-    threshold = least + variance * f95_one(freedom)
-    accepted = [one for one in (line, *both) if one.residual <= threshold]
-    edge = np.concatenate([_edge(one, threshold, length) for one in accepted])
+    found = _solutions(times, pressures)
+    shapes = found.best()
+    straight = _physical([found.line], found.constant)
+    curved = _physical(found.single, found.constant)
+    full = _least([_physical(found.both, straight), straight, curved])
+    freedom = len(times) - 4 if found.both else len(times) - 2
+    variance = max(full.residual / freedom, noise_floor**2)
+    threshold = full.residual + variance * f95_one(freedom)
+    every = (found.constant, found.line, *found.single, *found.both)
+    accepted = [one for one in every if one.residual <= threshold]
+    edge = np.concatenate([_edge(one, threshold, float(times[-1])) for one in accepted])
     limits = [
-        Interval(float(low), float(high))
-        for low, high in zip(edge.min(axis=0), edge.max(axis=0), strict=True)
+        Interval(*pair) for pair in zip(edge.min(0).tolist(), edge.max(0).tolist(), strict=True)
     ]
+    information = _information(shapes, len(times), noise_floor)
     name = min(information, key=information.__getitem__) if information else "line"
-    without_line = shapes.get("exponential", shapes["constant"]).residual
     return Fit(
         shape=name,
         slope=limits[0],
         rise=limits[1],
         linear_share=limits[2],
-        line_significant=without_line - least > variance * f95_one(freedom),
-        curve_significant=bool(both) and line.residual - least > 2 * variance * f95_two(freedom),
+        line_significant=curved.residual - full.residual > variance * f95_one(freedom),
+        curve_significant=bool(found.both)
+        and straight.residual - full.residual > 2 * variance * f95_two(freedom),
         information=information,
-        best_slope=float(full.parameters[1]),
+        best_slope=float(full.parameters[1]) if full.shape.line else 0.0,
         _origin=origin,
         _curve=shapes[name],
         _accepted=tuple(accepted),

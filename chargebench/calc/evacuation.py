@@ -114,14 +114,7 @@ def judge(
     ------
     PFEIFFER, 7.1.2 (q = V dp/dt); AICC (choice between shapes); limits COMMON, our own choice.
     """
-    assert len(minutes) == len(pascals), "a pressure for each time"
-    readings = sorted(zip(minutes, pascals, strict=True))
-    for at, pressure in readings:
-        if not (math.isfinite(at) and math.isfinite(pressure) and pressure > 0):
-            raise OutsideDomain(
-                "Expected finite times and absolute pressures above zero; a gauge that shows "
-                "0 micron is below its range: enter the smallest figure it can show."
-            )
+    readings = _in_order(minutes, pascals)
     length = readings[-1][0] - readings[0][0] if readings else 0.0
     if len({at for at, _ in readings}) < 3:
         return _undecided("At least three readings at different times are needed.", length, limits)
@@ -138,10 +131,20 @@ def judge(
         reason=reason,
         minutes=length,
         minutes_more=0.0 if firm else _minutes_more(fitted, length, limits),
-        slope_upper=max(fitted.slope.high, 0.0) * gain,
-        slope_lower=max(fitted.slope.low, 0.0) / gain,
+        slope_upper=fitted.slope.high * gain,
+        slope_lower=fitted.slope.low / gain,
         fit=fitted,
     )
+
+
+def _in_order(minutes: Sequence[float], pascals: Sequence[float]) -> list[tuple[float, float]]:
+    readings = sorted(zip(minutes, pascals, strict=True))
+    if not all(math.isfinite(at) and math.isfinite(pa) and pa > 0 for at, pa in readings):
+        raise OutsideDomain(
+            "Expected finite times and absolute pressures above zero; a gauge that shows 0 micron "
+            "is below its range: enter the smallest figure it can show."
+        )
+    return readings
 
 
 def _word(fitted: Fit, length: float, limits: DecayLimits) -> tuple[DecayWord, str]:
