@@ -5,6 +5,7 @@ surroundings once.
 """
 
 import os
+import sys
 import tempfile
 from pathlib import Path
 
@@ -16,6 +17,8 @@ _HOME = tempfile.TemporaryDirectory(prefix="chargebench-tests-", ignore_cleanup_
 def _own_home() -> None:
     """Point every place where a person's files would be to a folder that is thrown away."""
     home = Path(_HOME.name)
+    if os.environ.get("DISPLAY"):
+        os.environ.setdefault("XAUTHORITY", str(Path.home() / ".Xauthority"))
     names = {
         "HOME": "",
         "USERPROFILE": "",
@@ -37,7 +40,8 @@ def _own_home() -> None:
 def _own_screen() -> None:
     """Show no window unless a real one was asked for and there is a screen for it."""
     asked = os.environ.get("CHARGEBENCH_REAL_WINDOW") == "1"
-    if not (asked and os.environ.get("DISPLAY")):
+    screen = sys.platform in ("win32", "darwin") or bool(os.environ.get("DISPLAY"))
+    if not (asked and screen):
         os.environ["QT_QPA_PLATFORM"] = "offscreen"
 
 
