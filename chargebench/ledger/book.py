@@ -56,7 +56,16 @@ class Ledger(Reader):
             return posting.record(connection, ledger.bench, new, NO_TOLERANCE)
 
     @contextmanager
+    def together(self) -> Iterator[None]:
+        """Record several entries, all or none; what is read meanwhile sees those before it."""
+        with self._writing():
+            yield
+
+    @contextmanager
     def _writing(self) -> Iterator[Connection]:
+        if self._connection.in_transaction():  # within `together`, which ends the transaction
+            yield self._connection
+            return
         dialect.begin_writing(self._connection)
         try:
             with self._connection.begin():

@@ -82,6 +82,9 @@ class Reader:
 
     @contextmanager
     def _reading(self) -> Iterator[Connection]:
+        if self._connection.in_transaction():  # within `Ledger.together`: sees what it recorded
+            yield self._connection
+            return
         with shopfile.refusing(self.path), self._connection.begin():
             yield self._connection
 

@@ -44,6 +44,13 @@ WEIGH_IN = Form(
             ),
         ),
         Field("origin", "Refrigerant is", Asks.CHOICE, choices=("virgin", "recycled", "reclaimed")),
+        Field(
+            "not_counted",
+            "Not for a leak",
+            Asks.CHOICE,
+            choices=("new installation", "retrofit", "seasonal variance"),
+            hint="Leave empty where it replaces what leaked.",
+        ),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
     ),

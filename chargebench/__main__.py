@@ -1,0 +1,226 @@
+"""Command line and start of the desktop: the only file that knows everything."""
+
+import argparse
+import os
+import sys
+from collections.abc import Callable, Sequence
+from datetime import date
+from pathlib import Path
+
+import platformdirs
+
+import chargebench
+from chargebench.errors import ChargebenchError
+
+SUFFIX = ".chargebench"
+
+
+def _folder() -> Path:
+    return platformdirs.user_data_path("chargebench", appauthor=False, ensure_exists=True)
+
+
+def default_shop() -> Path:
+    """The shop file opened when none is named."""
+    return _folder() / f"shop{SUFFIX}"
+
+
+def has_display() -> bool:
+    """Whether a window can be shown; on Linux that takes X or Wayland."""
+    if sys.platform != "linux":
+        return True
+    if os.environ.get("QT_QPA_PLATFORM") == "offscreen":
+        return False
+    return bool(os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY"))
+
+
+def _window(arguments: argparse.Namespace) -> int:
+    from chargebench.ui.app import run
+
+    path = arguments.shop or default_shop()
+    if arguments.shop and not path.exists():
+        raise ChargebenchError(f"Expected a shop file; there is none at {path}.")
+    return run(path if path.exists() else None)
+
+
+def _sample(arguments: argparse.Namespace) -> int:
+    if arguments.headless or not has_display():
+        if not arguments.headless:
+            print("There is no display here, so no window: doing the same job without one.")
+        return _sample_headless(arguments)
+    from chargebench.ui.app import run
+
+    path = arguments.shop or _folder() / f"sample{SUFFIX}"
+    if not path.exists():
+        _build_sample(path)
+    return run(path)
+
+
+def _build_sample(path: Path) -> None:
+    from chargebench.desk.sample import build
+
+    try:
+        build(path).close()
+    except BaseException:
+        _remove(path)
+        raise
+
+
+def _remove(path: Path) -> None:
+    """Remove a shop file that was only half made, with what SQLite keeps beside it."""
+    for each in (path, Path(f"{path}-wal"), Path(f"{path}-shm")):
+        each.unlink(missing_ok=True)
+
+
+def _sample_headless(arguments: argparse.Namespace) -> int:
+    out: Path = arguments.out or Path.cwd() / "chargebench-export"
+    out.mkdir(parents=True, exist_ok=True)
+    shop = arguments.shop or out / f"sample{SUFFIX}"
+    if not arguments.shop:
+        _remove(shop)
+    if not shop.exists():
+        _build_sample(shop)
+    from chargebench.desk import Desk
+
+    with Desk.open(shop) as desk:
+        exported = desk.export(out)
+        for line in desk.jobs():
+            worst = f"; {line.worst.level}: {line.worst.says}" if line.worst else ""
+            print(
+                f"{line.number} {line.title}, {line.refrigerant} {line.charge}, {line.now}{worst}"
+            )
+        checked = desk.verify()
+    print(f"Verified: {'all agrees' if checked.ok else 'there are problems'}.")
+    print(f"In {exported.folder}:")
+    for path in exported.files:
+        print(f"  {path.name}")
+    return 0 if checked.ok else 1
+
+
+def _opened(arguments: argparse.Namespace) -> Path:
+    path: Path = arguments.shop or default_shop()
+    if not path.exists():
+        raise ChargebenchError(
+            f"Expected a shop file; there is none at {path}. Name one with --shop, or make one in "
+            "the window."
+        )
+    return path
+
+
+def _take_in(arguments: argparse.Namespace) -> int:
+    from chargebench.desk import Desk
+
+    with Desk.open(_opened(arguments)) as desk:
+        for path in arguments.files:
+            entries = desk.take_in(path)
+            print(f"{path.name}: {len(entries)} entries recorded.")
+    return 0
+
+
+def _export(arguments: argparse.Namespace) -> int:
+    from chargebench.desk import Desk
+
+    def progress(what: str, done: int, of: int) -> None:
+        if sys.stderr.isatty():
+            print(f"\r{what}: {done} of {of}   ", end="", file=sys.stderr)
+
+    with Desk.open(_opened(arguments)) as desk:
+        exported = desk.export(arguments.out, arguments.since, arguments.until, progress)
+    if sys.stderr.isatty():
+        print(file=sys.stderr)
+    print(f"In {exported.folder}: {', '.join(path.name for path in exported.files)}")
+    return 0
+
+
+def _verify(arguments: argparse.Namespace) -> int:
+    from chargebench.desk import Desk
+
+    with Desk.open_reading(_opened(arguments)) as desk:
+        found = desk.verify()
+    for sentence in found.checked:
+        print(sentence)
+    for problem in found.problems:
+        where = "" if problem.entry is None else f"entry {problem.entry}: "
+        print(f"PROBLEM {where}{problem.what}", file=sys.stderr)
+    for sentence in found.limits:
+        print(sentence)
+    return 0 if found.ok else 1
+
+
+def _backup(arguments: argparse.Namespace) -> int:
+    from chargebench.desk import Desk
+
+    with Desk.open(_opened(arguments)) as desk:
+        copy = desk.backup()
+    print(f"Backed up to {copy}." if copy else "The newest backup is up to date.")
+    return 0
+
+
+def _restore(arguments: argparse.Namespace) -> int:
+    from chargebench.ledger import restore
+
+    shop = arguments.shop or default_shop()
+    aside = restore(shop, arguments.copy)
+    print(f"{shop} is as it was in {arguments.copy}.")
+    if aside is not None:
+        print(f"What was there before is kept as {aside}.")
+    return 0
+
+
+def _day(text: str) -> date:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(
+            f"expected a day as year-month-day, such as 2026-11-25; got “{text}”"
+        ) from None
+
+
+def _parser() -> argparse.ArgumentParser:
+    shop = argparse.ArgumentParser(add_help=False)
+    shop.add_argument("--shop", type=Path, default=None, help="shop file")
+    parser = argparse.ArgumentParser(
+        prog="chargebench", description=chargebench.__doc__, parents=[shop]
+    )
+    parser.add_argument("--version", action="version", version=chargebench.__version__)
+    parser.set_defaults(do=_window)
+    commands = parser.add_subparsers(title="commands", metavar="")
+
+    def command(
+        name: str, do: Callable[[argparse.Namespace], int], says: str
+    ) -> argparse.ArgumentParser:
+        # A --shop before the command stands unless one after it says otherwise.
+        again = argparse.ArgumentParser(add_help=False)
+        again.add_argument("--shop", type=Path, default=argparse.SUPPRESS, help="shop file")
+        made = commands.add_parser(name, help=says, description=says, parents=[again])
+        made.set_defaults(do=do)
+        return made
+
+    sample = command("sample", _sample, "open the sample shop, an invented business")
+    sample.add_argument("--headless", action="store_true", help="export it without a window")
+    sample.add_argument("--out", type=Path, default=None, help="folder of a headless export")
+    take_in = command("take-in", _take_in, "record job files as entries of this bench")
+    take_in.add_argument("files", type=Path, nargs="+", metavar="FILE")
+    export = command("export", _export, "write audit workbook, checklist and manifest")
+    export.add_argument("--from", dest="since", type=_day, default=None, metavar="DAY")
+    export.add_argument("--to", dest="until", type=_day, default=None, metavar="DAY")
+    export.add_argument("--out", type=Path, required=True, metavar="DIR")
+    command("verify", _verify, "recompute the whole ledger and say what was checked")
+    command("backup", _backup, "keep a copy of the shop file beside it")
+    restore = command("restore", _restore, "go back to a backup; the present file is kept aside")
+    restore.add_argument("copy", type=Path, metavar="BACKUP")
+    return parser
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run a command; 0 only when it did what was asked."""
+    parsed = _parser().parse_args(arguments)
+    try:
+        result: int = parsed.do(parsed)
+    except ChargebenchError as refusal:
+        print(f"chargebench: {refusal}", file=sys.stderr)
+        return 1
+    return result
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,35 @@
+"""What a shop can do, as plain methods.
+
+The desk grows by chapters, each a class that adds to the one before: opened, registers, jobs,
+stock, records, content, take-in, export.
+"""
+
+from chargebench.desk.export import Desk
+from chargebench.desk.views import (
+    CylinderLine,
+    Exported,
+    JobLine,
+    JobView,
+    LeakRateLine,
+    Look,
+    StepView,
+    TickLine,
+    UsageTotal,
+)
+from chargebench.ledger import Filters, HistoryRow, UsageRow
+
+__all__ = [
+    "CylinderLine",
+    "Desk",
+    "Exported",
+    "Filters",
+    "HistoryRow",
+    "JobLine",
+    "JobView",
+    "LeakRateLine",
+    "Look",
+    "StepView",
+    "TickLine",
+    "UsageRow",
+    "UsageTotal",
+]

@@ -1,0 +1,44 @@
+"""Export: audit workbook, handling checklist and manifest into a folder."""
+
+from collections.abc import Callable
+from datetime import date
+from pathlib import Path
+
+from chargebench.desk.takein import TakeIn
+from chargebench.desk.views import Exported
+from chargebench.errors import ExportRefused
+
+Progress = Callable[[str, int, int], None]
+WORKBOOK, CHECKLIST = "audit.xlsx", "checklist.pdf"
+
+
+class Desk(TakeIn):
+    """What a shop can do, as plain methods; the only thing the window and commands call."""
+
+    def export(
+        self,
+        folder: Path,
+        since: date | None = None,
+        until: date | None = None,
+        progress: Progress | None = None,
+        cancelled: Callable[[], bool] | None = None,
+    ) -> Exported:
+        """Write the records of a period into a folder.
+
+        Raises
+        ------
+        ExportRefused
+            Cancelled, or a file could not be written.
+        """
+        # Brought in here: writers of workbooks and PDF are not needed until something leaves.
+        from chargebench.reports import checklist_pdf, manifest, workbook
+
+        try:
+            folder.mkdir(parents=True, exist_ok=True)
+        except OSError as problem:
+            raise ExportRefused(f"Expected a folder that can be written; {problem}.") from problem
+        content = self.content(since, until)
+        workbook.write_workbook(content, folder / WORKBOOK, progress, cancelled)
+        checklist_pdf.write_checklist(content, folder / CHECKLIST)
+        listed = manifest.write_manifest(content, folder, (WORKBOOK, CHECKLIST))
+        return Exported(folder, (folder / WORKBOOK, folder / CHECKLIST, listed))

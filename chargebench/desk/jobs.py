@@ -1,0 +1,415 @@
+"""Jobs: open, keep what is typed, look, sign, set aside, reverse, close."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from datetime import datetime
+from typing import Any
+
+from chargebench import flags, rules, steps
+from chargebench.desk.opened import now
+from chargebench.desk.registers import Registers
+from chargebench.desk.views import JobLine, JobView, Look, StepView, TickLine
+from chargebench.errors import (
+    ChargebenchError,
+    PostingRefused,
+    PropertiesUnavailable,
+    StepRefused,
+)
+from chargebench.fluids import NITROGEN, gas_density, refrigerant
+from chargebench.ledger import Entry, Job, Reader
+from chargebench.steps import (
+    REGISTERS,
+    STEPS,
+    Answers,
+    Case,
+    Signed,
+    Typed,
+    Worked,
+    answer,
+)
+from chargebench.units import Q, Reading, shown
+
+AFTER_CLOSING = "follow_up"
+REST_ON_GAS = ("pressure_test", "weigh_in")
+
+
+class Jobs(Registers):
+    """One visit or repair on one equipment, made of steps."""
+
+    def __init__(self, ledger: Reader, person: str = "") -> None:
+        super().__init__(ledger, person)
+        self._cases: dict[str, Case] = {}
+        self._worked: dict[str, dict[str, Worked]] = {}
+
+    def jobs(
+        self,
+        find: str = "",
+        state: str | None = None,
+        *,
+        equipment: str | None = None,
+        limit: int = 200,
+        before: int | None = None,
+    ) -> list[JobLine]:
+        """Jobs, newest first; `find` is looked for in number, equipment and site."""
+        rows = self.reading.jobs(
+            state=state, find=find, equipment=equipment, before=before, limit=limit
+        )
+        return [self._job_line(row) for row in rows]
+
+    def _job_line(self, row: Job) -> JobLine:
+        view = self.job(row.id)
+        standing = next((step.title for step in view.steps if step.state == "open"), "")
+        charge = view.case.nameplate("charge")
+        return JobLine(
+            id=row.id,
+            number=row.number,
+            title=view.title,
+            refrigerant=view.case.refrigerant.name if view.case.refrigerant else "",
+            charge=shown(charge.quantity, self.units) if charge else "",
+            now=standing if row.state == "open" else "closed",
+            worst=view.flags[0] if view.flags else None,
+            state=row.state,
+            opened_at=row.opened_at,
+            key=row.opened_by,
+        )
+
+    def open_job(
+        self, equipment: str, reason: str = "", *, happened_at: datetime | None = None
+    ) -> str:
+        """Open a job on an equipment; its id."""
+        if not self.row("equipment", equipment):
+            raise ChargebenchError(f"Expected an equipment of the register; got “{equipment}”.")
+        entry = self._post(
+            "job-opened",
+            {"equipment": equipment, "reason": reason},
+            happened_at=happened_at,
+        )
+        self._changed()
+        assert entry.job is not None
+        return entry.job
+
+    def job(self, job: str) -> JobView:
+        """One job with its steps' states and all its flags."""
+        case = self._case(job)
+        worked = self._worked_out(case)
+        raised = flags.of_job(case, worked)
+        equipment = self.row("equipment", case.equipment_id)
+        site = self.row("site", equipment.get("site", ""))
+        return JobView(
+            id=job,
+            number=case.number,
+            state=case.state,
+            equipment_id=case.equipment_id,
+            title=", ".join(name for name in (equipment.get("name"), site.get("name")) if name),
+            headline=self._headline(case),
+            steps=tuple(self._step_view(case, key) for key in STEPS),
+            flags=flags.worst_first(raised),
+            case=case,
+        )
+
+    def _headline(self, case: Case) -> str:
+        charge = case.nameplate("charge")
+        words = [case.refrigerant.name if case.refrigerant else "refrigerant unknown"]
+        if case.refrigerant:
+            words.append(flags.class_words(case.refrigerant.safety_class))
+        if isinstance(charge, Reading):
+            as_shown = shown(charge.quantity, self.units)
+            same = as_shown.replace("\u202f", " ") == charge.text.strip()
+            words.append(f"nameplate {charge.text}" + ("" if same else f" ({as_shown})"))
+        return ", ".join(words)
+
+    def _step_view(self, case: Case, key: str) -> StepView:
+        title = STEPS[key].title
+        signed = case.signed.get(key)
+        if signed is None:
+            return StepView(key, title, "open")
+        return StepView(
+            key,
+            title,
+            "signed" if signed.needed else "not needed",
+            signed.entry,
+            signed.number,
+            case.people.get(signed.by, signed.by),
+            signed.happened_at,
+            signed.reason,
+        )
+
+    def typed(self, job: str, step: str) -> Typed:
+        """What stands in a step: as signed, else as kept while typing."""
+        signed = self._signed_payload(job, step)
+        return signed if signed is not None else self.reading.typed(job, step)
+
+    def keep(self, job: str, step: str, typed: Typed) -> None:
+        """Keep an open step's text as typed, durably."""
+        self.ledger.keep_typed(job, step, dict(typed))
+
+    def look(self, job: str, step: str, typed: Typed) -> Look:
+        """Understand and work out what is typed; no disk is touched, so it may run at each key."""
+        answers = answer(STEPS[step], typed)
+        case = self._with(self._case(job), step, answers)
+        worked = steps.work_out(case, step)
+        return Look(answers, worked, flags.worst_first(flags.of_step(case, step, worked)))
+
+    def sign(self, job: str, step: str, typed: Typed, happened_at: datetime | None = None) -> Entry:
+        """Record a step.
+
+        Raises
+        ------
+        StepRefused
+            Wrong or missing fields, each with what it wants.
+        PostingRefused
+            The ledger does not take it; nothing is recorded.
+        """
+        if step in REST_ON_GAS:
+            _await_gas()
+        case = self._with(self._case(job), step, answer(STEPS[step], typed))
+        if step in case.signed and step != AFTER_CLOSING:
+            raise PostingRefused(
+                f"{STEPS[step].title} is signed already (entry {case.signed[step].number}); "
+                "reverse it with a reason to record it again."
+            )
+        self._refuse_unready(case, step)
+        worked = steps.work_out(case, step)
+        raised = flags.of_step(case, step, worked)
+        entry = self._post(
+            "follow-up" if step == AFTER_CLOSING else "step-signed",
+            {
+                "step": step,
+                "typed": _plain(typed),
+                "rule_set": f"{self.rule_set.name} {self.rule_set.edition}",
+                "worked": [[f.label, self.figure_text(f)] for f in worked.figures],
+                "said": list(worked.sentences),
+                "flags": [[flag.level, flag.key, flag.says] for flag in raised],
+            },
+            job=job,
+            transfers=steps.movements(case, step),
+            happened_at=happened_at,
+            may_overdraw_mg=steps.overdraw_allowed_mg(case, step),
+            signs=step,
+        )
+        self._changed()
+        return entry
+
+    def figure_text(self, figure: steps.Figure) -> str:
+        """A worked-out figure with its doubt, in the shop's units."""
+        if isinstance(figure.value, str):
+            return figure.value
+        text = shown(figure.value, self.units)
+        if figure.doubt is None:
+            return text
+        return f"{text} ± {shown(figure.doubt, self.units, like=figure.value)}"
+
+    def _refuse_unready(self, case: Case, step: str) -> None:
+        answers = case.step(step)
+        fields = dict(answers.refusals)
+        fields |= {path: f"Expected {label.lower()}." for path, label in answers.missing.items()}
+        fields |= steps.refusals(case, step)
+        if fields:
+            raise StepRefused(STEPS[step].title, fields)
+
+    def not_needed(
+        self, job: str, step: str, reason: str, happened_at: datetime | None = None
+    ) -> Entry:
+        """Set a step aside with a reason."""
+        if not reason.strip():
+            raise ChargebenchError("Expected a reason why this step is not needed.")
+        if step in self._case(job).signed:
+            raise PostingRefused(f"{STEPS[step].title} is recorded already.")
+        entry = self._post(
+            "step-not-needed",
+            {"step": step, "reason": reason.strip()},
+            job=job,
+            happened_at=happened_at,
+        )
+        self._changed()
+        return entry
+
+    def reverse(self, entry_id: str, reason: str) -> Entry:
+        """Take back a recorded entry by a further one; its text stands open again to be mended.
+
+        Raises
+        ------
+        PostingRefused
+            What can not be reversed, is already, or belongs to a closed job.
+        """
+        if not reason.strip():
+            raise ChargebenchError("Expected a reason for the reversal.")
+        entry = self.reading.entry(entry_id)
+        reversal = self.ledger.reverse(
+            entry_id,
+            self.signer,
+            now(),
+            reason.strip(),
+            may_overdraw_mg={
+                line.target: line.mass_mg for line in entry.transfers
+            },  # taking back what was put in is never refused for scale doubt
+        )
+        if entry.job and "typed" in entry.payload and "step" in entry.payload:
+            self.ledger.keep_typed(entry.job, entry.payload["step"], entry.payload["typed"])
+        self._changed()
+        return reversal
+
+    def close_job(self, job: str, *, happened_at: datetime | None = None) -> Entry:
+        """Close a job; refused while a stop flag or an open step stands."""
+        view = self.job(job)
+        waiting = [
+            step.title for step in view.steps if step.state == "open" and step.key != AFTER_CLOSING
+        ]
+        if waiting:
+            raise PostingRefused(
+                "Expected every step signed or set aside before closing; open: "
+                f"{', '.join(waiting)}."
+            )
+        entry = self._post(
+            "job-closed",
+            {"flags": [[flag.level, flag.key, flag.says] for flag in view.flags]},
+            job=job,
+            happened_at=happened_at,
+        )
+        self._changed()
+        return entry
+
+    def reopen(self, job: str, reason: str) -> Entry:
+        """Open a closed job again, by an entry with a reason."""
+        if not reason.strip():
+            raise ChargebenchError("Expected a reason to open a closed job again.")
+        entry = self._post("job-reopened", {"reason": reason.strip()}, job=job)
+        self._changed()
+        return entry
+
+    def ticks(self, job: str, step: str, field: str) -> tuple[TickLine, ...]:
+        """The lines a tick list of a step shows: parts to search, or its safety lines."""
+        case = self._case(job)
+        if field == "components":
+            return tuple(TickLine(key, text) for key, text in steps.components(case))
+        if case.refrigerant is None:
+            return ()
+        return tuple(
+            TickLine(line.key, line.text, f"{line.source}, {line.place}", line.mark)
+            for line in rules.checklist(case.refrigerant.safety_class)
+            if line.step == step
+        )
+
+    # -- the case a job is worked out from ------------------------------------------------------
+
+    def _changed(self) -> None:
+        self._cases.clear()
+        self._worked.clear()
+
+    def _case(self, job: str) -> Case:
+        if job not in self._cases:
+            self._cases[job] = self._build_case(job)
+        return self._cases[job]
+
+    def _worked_out(self, case: Case) -> Mapping[str, Worked]:
+        if case.job not in self._worked:
+            self._worked[case.job] = {key: steps.work_out(case, key) for key in STEPS}
+        return self._worked[case.job]
+
+    def _build_case(self, job: str) -> Case:
+        row = self.reading.job(job)
+        if row is None:
+            raise ChargebenchError("There is no such job in this shop.")
+        signed, payloads = fold_steps(self.reading.entries(job=job))
+        answers = {
+            key: answer(form, payloads[key] if key in payloads else self.reading.typed(job, key))
+            for key, form in STEPS.items()
+        }
+        equipment = self.answers("equipment", row.equipment)
+        place = f"equipment:{row.equipment}"
+        content = [each for each in self.reading.balances(place) if each.place == place]
+        bare = Case(
+            job=job,
+            number=row.number,
+            state=row.state,
+            today=self.today,
+            rule_set=self.rule_set,
+            equipment_id=row.equipment,
+            equipment=equipment,
+            site=self.answers("site", equipment.text("site")),
+            answers=answers,
+            signed=signed,
+            cylinders={
+                key: answer(REGISTERS["cylinder"], each)
+                for key, each in self.rows("cylinder").items()
+            },
+            cylinder_content_mg=self._contents(),
+            equipment_content_mg=sum(each.mass_mg for each in content),
+            equipment_seen=bool(content),
+            instruments={
+                key: answer(REGISTERS["instrument"], each)
+                for key, each in self.rows("instrument").items()
+            },
+            people={key: each.get("name", key) for key, each in self.rows("person").items()},
+        )
+        return _with_refrigerant(bare)
+
+    def _contents(self) -> dict[str, dict[str, int]]:
+        contents: dict[str, dict[str, int]] = {}
+        for balance in self.reading.balances("cylinder:"):
+            held = contents.setdefault(balance.place.removeprefix("cylinder:"), {})
+            held[balance.refrigerant] = balance.mass_mg
+        return contents
+
+    def _with(self, case: Case, step: str, answers: Answers) -> Case:
+        return _with_refrigerant(replace(case, answers={**case.answers, step: answers}))
+
+    def _signed_payload(self, job: str, step: str) -> Typed | None:
+        _, payloads = fold_steps(self.reading.entries(job=job))
+        return payloads.get(step)
+
+
+def _await_gas() -> None:
+    """Wait until gas densities are at hand: what is signed should not rest on the ideal law."""
+    try:
+        gas_density(NITROGEN, temperature=Q(20, "degC"), pressure=Q(1, "bar"))
+    except PropertiesUnavailable:
+        return  # the ideal law then serves, its error in the doubt, and the sentence says so
+
+
+def fold_steps(entries: Iterable[Entry]) -> tuple[dict[str, Signed], dict[str, Typed]]:
+    """Which steps of a job stand signed or set aside after all its entries, and their text."""
+    standing: dict[str, Entry] = {}
+    for entry in entries:
+        if entry.kind in ("step-signed", "step-not-needed", "follow-up"):
+            standing[entry.payload["step"]] = entry
+        elif entry.kind == "reversal":
+            standing = {
+                key: each for key, each in standing.items() if each.id != entry.payload["reverses"]
+            }
+    signed = {
+        key: Signed(
+            entry=entry.id,
+            number=entry.number,
+            by=entry.by,
+            happened_at=entry.happened_at,
+            needed=entry.kind != "step-not-needed",
+            reason=entry.payload.get("reason", ""),
+        )
+        for key, entry in standing.items()
+    }
+    typed = {
+        key: entry.payload["typed"]
+        for key, entry in standing.items()
+        if entry.kind != "step-not-needed"
+    }
+    return signed, typed
+
+
+def _with_refrigerant(case: Case) -> Case:
+    name = case.nameplate("refrigerant")
+    return replace(case, refrigerant=refrigerant(name) if name else None)
+
+
+def _plain(typed: Typed) -> dict[str, Any]:
+    """Typed text as it goes into an entry: empty fields and empty lines left out."""
+    plain: dict[str, Any] = {}
+    for key, given in typed.items():
+        if isinstance(given, str):
+            if given.strip():
+                plain[key] = given
+            continue
+        lines = [{k: v for k, v in line.items() if v.strip()} for line in given]
+        if kept := [line for line in lines if line]:
+            plain[key] = kept
+    return plain

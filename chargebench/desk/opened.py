@@ -1,0 +1,173 @@
+"""A shop that is open: its ledger, its settings, and who signs."""
+
+from collections.abc import Mapping
+from datetime import UTC, date, datetime
+from pathlib import Path
+from typing import Any, Self
+
+from chargebench import rules
+from chargebench.errors import ChargebenchError, RuleSetRefused, StepRefused
+from chargebench.ledger import Entry, Ledger, NewEntry, Reader, Transfer
+from chargebench.rules import RuleSet
+from chargebench.steps import REGISTERS, Typed, answer
+from chargebench.units import System
+
+SHOP_ID = "shop"
+
+
+def now() -> datetime:
+    """The bench's wall clock with its zone."""
+    return datetime.now(UTC).astimezone()
+
+
+class Opened:
+    """An open shop file. Everything the desk does goes through its ledger."""
+
+    def __init__(self, ledger: Reader, person: str = "") -> None:
+        self.reading = ledger
+        self.path: Path = ledger.path
+        self.person = person or next(iter(ledger.rows("person")), "")
+        self._rule_sets: dict[str, RuleSet] = {}
+
+    @classmethod
+    def create(cls, path: Path, shop: Typed, person: Typed, *, person_id: str = "P-01") -> Self:
+        """Make a new shop file with its first person.
+
+        Raises
+        ------
+        StepRefused
+            The shop's or the person's form is not complete.
+        ShopFileRefused
+            There is a file already, or none can be written there.
+        """
+        for register, typed in (("shop", shop), ("person", person)):
+            refuse_incomplete(register, typed)
+        ledger = Ledger.create(path)
+        desk = cls(ledger, person_id)
+        when = now()
+        ledger.put_row("person", person_id, as_row(person), by=person_id, happened_at=when)
+        ledger.put_row("shop", SHOP_ID, as_row(shop), by=person_id, happened_at=when)
+        return desk
+
+    @classmethod
+    def open(cls, path: Path) -> Self:
+        """Open a shop file.
+
+        Raises
+        ------
+        ShopFileRefused
+            Not a shop file, a newer one, damaged, or in use.
+        """
+        return cls(Ledger.open(path))
+
+    @classmethod
+    def open_reading(cls, path: Path) -> Self:
+        """Open a shop file only to read it, also one whose guards are gone.
+
+        Raises
+        ------
+        ShopFileRefused
+            Not a shop file, a newer one, or damaged beyond reading.
+        """
+        return cls(Reader.open_reading(path, guarded=False))
+
+    @property
+    def ledger(self) -> Ledger:
+        """The ledger to record in; a desk that only reads has none."""
+        assert isinstance(self.reading, Ledger), "this desk only reads"
+        return self.reading
+
+    @property
+    def signer(self) -> str:
+        """Who signs.
+
+        Raises
+        ------
+        ChargebenchError
+            Nobody is chosen.
+        """
+        if not self.person:
+            raise ChargebenchError("Expected somebody who signs; choose a person first.")
+        return self.person
+
+    def reader(self) -> Self:
+        """A desk on a read-only connection of its own, for a worker thread."""
+        return type(self)(self.reading.reader(), self.person)
+
+    def close(self) -> None:
+        """Close the file; everything signed or kept is already in it."""
+        self.reading.close()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+    @property
+    def shop(self) -> dict[str, str]:
+        """The shop's own row."""
+        return self.reading.row("shop", SHOP_ID) or {}
+
+    @property
+    def units(self) -> System:
+        """Units the shop wants shown."""
+        return "IP" if self.shop.get("units") == "IP" else "SI"
+
+    @property
+    def rule_set(self) -> RuleSet:
+        """The rule set the shop has chosen."""
+        name = self.shop.get("rule_set", "") or "generic"
+        if name not in self._rule_sets:
+            self._rule_sets[name] = rules.load(name)
+        return self._rule_sets[name]
+
+    @property
+    def today(self) -> date:
+        """The bench's date."""
+        return now().date()
+
+    def _post(
+        self,
+        kind: str,
+        payload: Mapping[str, Any],
+        *,
+        job: str | None = None,
+        transfers: tuple[Transfer, ...] = (),
+        happened_at: datetime | None = None,
+        may_overdraw_mg: Mapping[str, int] | None = None,
+        signs: str | None = None,
+    ) -> Entry:
+        return self.ledger.post(
+            NewEntry(
+                kind=kind,
+                by=self.signer,
+                happened_at=happened_at or now(),
+                payload=dict(payload),
+                transfers=transfers,
+                job=job,
+            ),
+            may_overdraw_mg=may_overdraw_mg or {},
+            signs=signs,
+        )
+
+
+def as_row(typed: Typed) -> dict[str, str]:
+    """A register's form as its row: text only, empty fields left out."""
+    return {
+        key: text.strip() for key, text in typed.items() if isinstance(text, str) and text.strip()
+    }
+
+
+def refuse_incomplete(register: str, typed: Typed) -> None:
+    """Refuse a register's form that has wrong or missing fields."""
+    answers = answer(REGISTERS[register], typed)
+    fields = dict(answers.refusals)
+    fields |= {path: f"Expected {label.lower()}." for path, label in answers.missing.items()}
+    if register == "shop" and typed.get("rule_set"):
+        try:
+            rules.load(str(typed["rule_set"]))
+        except RuleSetRefused:
+            fields["rule_set"] = f"Expected one of: {', '.join(rules.names())}."
+    if fields:
+        raise StepRefused(REGISTERS[register].title, fields)

@@ -1,0 +1,81 @@
+"""The shop's registers: look up, label, check and save rows."""
+
+import re
+from datetime import datetime
+
+from chargebench.desk.opened import Opened, as_row, now, refuse_incomplete
+from chargebench.errors import ChargebenchError
+from chargebench.steps import REGISTERS, Answers, Typed, answer
+
+PREFIXES = {"site": "L", "equipment": "E", "cylinder": "C", "person": "P", "instrument": "I"}
+_ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}")
+
+
+class Registers(Opened):
+    """What the shop knows by name: sites, equipment, cylinders, people, instruments."""
+
+    def rows(self, register: str) -> dict[str, dict[str, str]]:
+        """All rows of a register by id."""
+        return self.reading.rows(register)
+
+    def row(self, register: str, row_id: str) -> dict[str, str]:
+        """One row; empty where there is none."""
+        return self.reading.row(register, row_id) or {}
+
+    def answers(self, register: str, row_id: str) -> Answers:
+        """One row understood."""
+        return answer(REGISTERS[register], self.row(register, row_id))
+
+    def check_row(self, register: str, typed: Typed) -> Answers:
+        """What is typed in a register's form, with refusals and what is missing."""
+        return answer(REGISTERS[register], typed)
+
+    def next_id(self, register: str) -> str:
+        """The next free id of a register, such as C-015."""
+        prefix = f"{PREFIXES[register]}-"
+        numbers = [
+            int(row_id.removeprefix(prefix))
+            for row_id in self.rows(register)
+            if row_id.startswith(prefix) and row_id.removeprefix(prefix).isdigit()
+        ]
+        return f"{prefix}{max(numbers, default=0) + 1:03d}"
+
+    def save_row(
+        self,
+        register: str,
+        row_id: str | None,
+        typed: Typed,
+        *,
+        happened_at: datetime | None = None,
+    ) -> str:
+        """Save a register's form as a row; the change is an entry with before and after.
+
+        Raises
+        ------
+        StepRefused
+            Wrong or missing fields.
+        ChargebenchError
+            An id that can not be one.
+        """
+        refuse_incomplete(register, typed)
+        row_id = row_id or self.next_id(register)
+        if not _ID.fullmatch(row_id):
+            raise ChargebenchError(
+                "Expected an id of letters, digits, dots and dashes, such as "
+                f"{self.next_id(register) if register != 'shop' else 'shop'}."
+            )
+        self.ledger.put_row(
+            register, row_id, as_row(typed), by=self.signer, happened_at=happened_at or now()
+        )
+        self._changed()
+        return row_id
+
+    def label(self, register: str, row_id: str) -> str:
+        """How a row is called on screens and sheets."""
+        row = self.row(register, row_id)
+        if register == "cylinder":
+            return f"{row_id} {row.get('refrigerant', '')}".strip()
+        return row.get("name", row_id)
+
+    def _changed(self) -> None:
+        """Something recorded has changed: forget what was worked out from it."""

@@ -1,0 +1,119 @@
+"""Stock: what every cylinder holds, and receiving, weighing, decanting and returning."""
+
+from datetime import datetime
+
+from chargebench import flags
+from chargebench.desk.jobs import Jobs
+from chargebench.desk.views import CylinderLine, Look
+from chargebench.errors import Overfilled, StepRefused
+from chargebench.ledger import Entry, HistoryRow
+from chargebench.steps import STOCK, Typed, answer, fill, stock
+from chargebench.units import mg
+
+
+class Stock(Jobs):
+    """Cylinders and their movements outside a job."""
+
+    def cylinders(self, find: str = "") -> list[CylinderLine]:
+        """Every cylinder with what it holds; `find` is looked for in everything a line shows."""
+        contents = self._contents()
+        weighed = self._last_weighed()
+        wanted = find.casefold().split()
+        lines: list[CylinderLine] = []
+        for cylinder, row in self.rows("cylinder").items():
+            text = " ".join((cylinder, *row.values())).casefold()
+            if not all(word in text for word in wanted):
+                continue
+            lines.append(self._cylinder_line(cylinder, contents.get(cylinder, {}), weighed))
+        return lines
+
+    def _cylinder_line(
+        self, cylinder: str, held: dict[str, int], weighed: dict[str, datetime]
+    ) -> CylinderLine:
+        row = self.answers("cylinder", cylinder)
+        limit_found = fill.fill_limit(row, self.rule_set)
+        tare = fill.tare_mg(row)
+        last = weighed.get(f"cylinder:{cylinder}")
+        limit = None if limit_found is None else mg(limit_found.mass)
+        content = sum(held.values())
+        return CylinderLine(
+            id=cylinder,
+            refrigerant=row.text("refrigerant"),
+            contents=row.text("contents"),
+            mass_mg=content,
+            limit_mg=limit,
+            by="" if limit_found is None else str(limit_found.by),
+            gross_limit_mg=None if limit is None or tare is None else limit + tare,
+            refillable=row.yes("refillable"),
+            due=row.date("requalification_due"),
+            last_weighed="" if last is None else last.date().isoformat(),
+            flags=flags.of_cylinder(cylinder, row, held, self.rule_set, self.today),
+        )
+
+    def _last_weighed(self) -> dict[str, datetime]:
+        undone = self.reading.reversals()
+        return {
+            place: entry.happened_at
+            for entry in self.reading.entries(kind="weighed")
+            if entry.id not in undone
+            for place in entry.payload["places"]
+        }
+
+    def history(
+        self, place: str, before: tuple[int, int] | None = None, limit: int = 200
+    ) -> list[HistoryRow]:
+        """A place's movements with running balance, newest first."""
+        return self.reading.history(place, before=before, limit=limit)
+
+    def look_stock(self, act: str, typed: Typed) -> Look:
+        """Understand and work out what is typed in a stock form."""
+        answers = answer(STOCK[act], typed)
+        shelf = self._shelf()
+        worked = stock.work_out(act, answers, shelf)
+        return Look(answers, worked, flags.of_stock(act, answers, shelf, worked))
+
+    def act(self, act: str, typed: Typed, happened_at: datetime | None = None) -> Entry:
+        """Record stock work.
+
+        Raises
+        ------
+        StepRefused
+            Wrong or missing fields, each with what it wants.
+        Overfilled
+            A cylinder filled above its limit without a reason.
+        PostingRefused
+            The ledger does not take it; nothing is recorded.
+        """
+        answers = answer(STOCK[act], typed)
+        shelf = self._shelf()
+        fields = dict(answers.refusals)
+        fields |= {path: f"Expected {label.lower()}." for path, label in answers.missing.items()}
+        if not fields:
+            fields |= stock.refusals(act, answers, shelf)
+        if fields:
+            raise StepRefused(STOCK[act].title, fields)
+        overfull = stock.overfull(act, answers, shelf)
+        if overfull and not answers.text("override"):
+            raise Overfilled(overfull)
+        worked = stock.work_out(act, answers, shelf)
+        entry = self._post(
+            stock.KINDS[act],
+            {
+                "typed": {key: text for key, text in typed.items() if text},
+                "said": list(worked.sentences),
+                "places": list(stock.places(act, answers)),
+            },
+            transfers=stock.movements(act, answers, shelf),
+            happened_at=happened_at,
+            may_overdraw_mg=stock.overdraw_allowed_mg(act, answers, shelf),
+        )
+        self._changed()
+        return entry
+
+    def _shelf(self) -> stock.Shelf:
+        return stock.Shelf(
+            cylinders={key: self.answers("cylinder", key) for key in self.rows("cylinder")},
+            contents_mg=self._contents(),
+            instruments={key: self.answers("instrument", key) for key in self.rows("instrument")},
+            rule_set=self.rule_set,
+        )
