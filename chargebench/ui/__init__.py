@@ -1,0 +1,1 @@
+"""The window: Qt only. It formats and forwards; what a shop can do is in the desk."""

@@ -1,0 +1,215 @@
+"""Bench: the list of jobs, a new one, and the job that is open."""
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent, QShortcut, QShowEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QStackedWidget,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chargebench.desk import Desk
+from chargebench.ui import theme
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.job import JobPage
+from chargebench.ui.joblist import HEADS, JobList
+from chargebench.ui.newjob import NewJob
+from chargebench.ui.notifier import Notifier
+from chargebench.ui.registers import RegistersDialog
+
+_STATES: tuple[tuple[str, str | None], ...] = (
+    ("open jobs", "open"),
+    ("closed jobs", "closed"),
+    ("all jobs", None),
+)
+_SEARCH_MS = 120
+_NOTHING_YET = (
+    "No jobs yet. A job is one visit or repair on one equipment, from the nameplate to the label. "
+    "Press New job (Ctrl+N) to start the first."
+)
+_NOTHING_FOUND = "No job here fits. Look for another word, or among closed jobs."
+
+
+class _Table(QTableView):
+    """Enter opens a row."""
+
+    opened = Signal(int)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Enter opens the job."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
+            self.opened.emit(self.currentIndex().row())
+            return
+        super().keyPressEvent(event)
+
+
+class BenchArea(QStackedWidget):
+    """Jobs."""
+
+    said = Signal(str)
+
+    def __init__(self, desk: Desk, notifier: Notifier, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._notifier = notifier
+        self.list = JobList(desk)
+        self._page: JobPage | None = None
+        self._search = QTimer(self)
+        self._search.setSingleShot(True)
+        self._search.setInterval(_SEARCH_MS)
+        self._search.timeout.connect(self.read)
+        self._build()
+        self.addWidget(self._list_page)
+        notifier.changed.connect(self._changed)
+
+    def _build(self) -> None:
+        self._list_page = QWidget()
+        self.find = QLineEdit()
+        self.find.setPlaceholderText("job, equipment, site, refrigerant")
+        self.find.setAccessibleName("Find a job")
+        label = QLabel("&Find")
+        label.setBuddy(self.find)
+        self.state = QComboBox()
+        self.state.addItems([text for text, _ in _STATES])
+        self.state.setAccessibleName("Which jobs")
+        self.registers = QPushButton("Re&gisters")
+        self.new = QPushButton("&New job")
+        self.new.setProperty("weight", "main")
+        self.new.setToolTip("Ctrl+N")
+        self.new_job = NewJob(self._desk)
+        self.new_job.hide()
+        self.empty = wrapped(weight="faint")
+        self.table = self._build_table()
+        top = QHBoxLayout()
+        top.addWidget(label)
+        top.addWidget(self.find, 1)
+        for each in (self.state, self.registers, self.new):
+            top.addWidget(each)
+        column = QVBoxLayout(self._list_page)
+        edge = theme.em() // 2
+        column.setContentsMargins(edge, edge, edge, 0)
+        column.addLayout(top)
+        column.addWidget(self.new_job)
+        column.addWidget(self.empty)
+        column.addWidget(self.table, 1)
+        self.find.textChanged.connect(lambda _: self._search.start())
+        self.find.returnPressed.connect(self._first)
+        self.state.currentIndexChanged.connect(lambda _: self.read())
+        self.new.clicked.connect(lambda _: self.new_job.ask())
+        self.registers.clicked.connect(lambda _: self._open_registers())
+        self.new_job.opened.connect(self._job_made)
+        self.new_job.put_away.connect(self._put_away)
+        shortcut = QShortcut(QKeySequence("Ctrl+N"), self._list_page)
+        shortcut.activated.connect(self.new_job.ask)
+        QShortcut(QKeySequence("Ctrl+F"), self._list_page).activated.connect(self.find.setFocus)
+
+    def _build_table(self) -> _Table:
+        table = _Table()
+        table.setModel(self.list)
+        table.setAccessibleName("Jobs")
+        table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+        table.setTabKeyNavigation(False)
+        table.setShowGrid(False)
+        table.setWordWrap(False)
+        table.verticalHeader().hide()
+        table.verticalHeader().setDefaultSectionSize(theme.target())
+        head = table.horizontalHeader()
+        head.setHighlightSections(False)
+        head.setSectionResizeMode(len(HEADS) - 1, QHeaderView.ResizeMode.Stretch)
+        table.clicked.connect(lambda index: self.open_row(index.row()))
+        table.opened.connect(self.open_row)
+        return table
+
+    def read(self) -> None:
+        """Read the list again."""
+        state = _STATES[self.state.currentIndex()][1]
+        self.list.read(self.find.text().strip(), state)
+        nothing = not self.list.rowCount()
+        self.table.setVisible(not nothing)
+        self.empty.setVisible(nothing)
+        looked_for = bool(self.find.text().strip()) or state == "closed"
+        self.empty.setText(_NOTHING_FOUND if looked_for else _NOTHING_YET)
+        self._widths()
+
+    def _widths(self) -> None:
+        line, wide = theme.em(), self.width()
+        for column, share in enumerate((6, 16, 7, 7, 9)):
+            self.table.setColumnWidth(column, min(line * share, wide * share // 55))
+
+    def open_row(self, row: int) -> None:
+        """Open the job of a row."""
+        self.open_job(self.list.line(row).id)
+
+    def open_job(self, job: str, step: str = "") -> None:
+        """Open a job, at a step or at the first open one."""
+        if self._page is None:
+            self._page = JobPage(self._desk, self._notifier)
+            self._page.left.connect(self.show_list)
+            self._page.said.connect(self.said)
+            self.addWidget(self._page)
+        self.setCurrentWidget(self._page)
+        self._page.open(job, step)
+
+    def job_page(self) -> JobPage:
+        """The page of the job that is open."""
+        assert self._page is not None
+        return self._page
+
+    def shown_job(self) -> tuple[str, str] | None:
+        """Job and step being looked at."""
+        if self._page is None or self.currentWidget() is not self._page:
+            return None
+        return self._page.where()
+
+    def show_list(self) -> None:
+        """Go back to the list."""
+        self.setCurrentWidget(self._list_page)
+        self.read()
+        (self.table if self.list.rowCount() else self.new).setFocus()
+        if self.list.rowCount():
+            self.table.selectRow(0)
+
+    def flush(self) -> None:
+        """Keep what is typed, now."""
+        if self._page is not None:
+            self._page.flush()
+
+    def _first(self) -> None:
+        self._search.stop()
+        self.read()
+        if self.list.rowCount():
+            self.open_row(0)
+
+    def _job_made(self, job: str) -> None:
+        self._notifier.changed.emit()
+        self.open_job(job)
+
+    def _put_away(self) -> None:
+        self.new_job.hide()
+        self.new.setFocus()
+
+    def _open_registers(self) -> None:
+        RegistersDialog(self._desk, self._notifier, self).open()
+
+    def _changed(self) -> None:
+        if self.currentWidget() is self._list_page and self.isVisible():
+            self.read()
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Read when shown."""
+        super().showEvent(event)
+        if self.currentWidget() is self._list_page:
+            self.read()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Columns by the width there is."""
+        super().resizeEvent(event)
+        self._widths()

@@ -1,0 +1,242 @@
+"""Editors a field can have: one line, several lines, a choice, yes or no."""
+
+from datetime import datetime
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent, QWheelEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QSizePolicy,
+    QWidget,
+)
+
+from chargebench.steps.form import YES_NO
+from chargebench.ui import theme
+
+
+class LineEdit(QLineEdit):
+    """One line of text; at its right edge stands what the text was understood as."""
+
+    edited = Signal()
+
+    def __init__(self, example: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._tail = QLabel(self)
+        self._tail.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        self._tail.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self._tail.setProperty("weight", "faint")
+        self._says = ""
+        if example:
+            self.setPlaceholderText(f"e.g. {example}")
+        self.textEdited.connect(lambda _: self.edited.emit())
+
+    def put(self, text: str) -> None:
+        """Show a text as if it had been typed earlier."""
+        if text != self.text():
+            self.setText(text)
+            self.setCursorPosition(0 if self.isReadOnly() else len(text))
+
+    def type_over(self, text: str) -> None:
+        """Replace the text on a person's behalf; counts as typed."""
+        if text != self.text():
+            self.setText(text)
+            self.edited.emit()
+
+    def lock(self, *, locked: bool) -> None:
+        """Only to be read."""
+        self.setReadOnly(locked)
+
+    def tail(self) -> str:
+        """What stands at the right edge."""
+        return self._says
+
+    def say(self, text: str) -> None:
+        """Write what the text was understood as at the right edge."""
+        if text != self._says:
+            self._says = text
+            self._place_tail()
+
+    def _place_tail(self) -> None:
+        room = self.width() * 6 // 10
+        metrics = self._tail.fontMetrics()
+        self._tail.setText(metrics.elidedText(self._says, Qt.TextElideMode.ElideRight, room))
+        wide = metrics.horizontalAdvance(self._tail.text()) + theme.em() // 4
+        margin = theme.em() // 2
+        self._tail.setGeometry(self.width() - wide - margin, 2, wide, self.height() - 4)
+        self.setTextMargins(0, 0, wide + margin if self._says else 0, 0)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Keep the right edge."""
+        super().resizeEvent(event)
+        self._place_tail()
+
+
+class WhenEdit(LineEdit):
+    """A date or a moment; Ctrl+T writes today or now."""
+
+    def __init__(self, example: str, *, moment: bool, parent: QWidget | None = None) -> None:
+        super().__init__(example or ("2026-11-25 14:30" if moment else "2026-11-25"), parent)
+        self._moment = moment
+        self.setToolTip("Ctrl+T writes now" if moment else "Ctrl+T writes today")
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Ctrl+T."""
+        ctrl = event.modifiers() == Qt.KeyboardModifier.ControlModifier
+        if ctrl and event.key() == Qt.Key.Key_T and not self.isReadOnly():
+            now = datetime.now().astimezone()
+            self.type_over(f"{now:%Y-%m-%d %H:%M}" if self._moment else f"{now:%Y-%m-%d}")
+            return
+        super().keyPressEvent(event)
+
+
+class LongText(QPlainTextEdit):
+    """Several lines of text; Tab goes on to the next field."""
+
+    edited = Signal()
+
+    def __init__(self, example: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setTabChangesFocus(True)
+        if example:
+            self.setPlaceholderText(f"e.g. {example}")
+        self.setFixedHeight(theme.em() * 3 + theme.em() // 2)
+        self.textChanged.connect(self.edited.emit)
+
+    def text(self) -> str:
+        """The text."""
+        return self.toPlainText()
+
+    def put(self, text: str) -> None:
+        """Show a text as if it had been typed earlier."""
+        if text != self.toPlainText():
+            self.blockSignals(True)  # noqa: FBT003 - Qt's signature
+            self.setPlainText(text)
+            self.blockSignals(False)  # noqa: FBT003 - Qt's signature
+
+    def lock(self, *, locked: bool) -> None:
+        """Only to be read."""
+        self.setReadOnly(locked)
+
+
+class Choice(QComboBox):
+    """One of a few; the first letters choose. Turning the wheel over it changes nothing."""
+
+    edited = Signal()
+
+    def __init__(self, choices: tuple[str, ...], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.addItems(["", *choices])
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setMinimumContentsLength(8)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.view().setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.currentIndexChanged.connect(lambda _: self.edited.emit())
+
+    def text(self) -> str:
+        """The choice made."""
+        return self.currentText()
+
+    def put(self, text: str) -> None:
+        """Show a choice made earlier, also one that is not offered any more."""
+        if self.findText(text, Qt.MatchFlag.MatchFixedString | Qt.MatchFlag.MatchCaseSensitive) < 0:
+            self.addItem(text)
+        self.blockSignals(True)  # noqa: FBT003 - Qt's signature
+        self.setCurrentText(text)
+        self.blockSignals(False)  # noqa: FBT003 - Qt's signature
+
+    def lock(self, *, locked: bool) -> None:
+        """Only to be read."""
+        self.setDisabled(locked)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Delete and Backspace take the choice back."""
+        if event.key() in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
+            self.setCurrentIndex(0)
+            return
+        super().keyPressEvent(event)
+
+    def showPopup(self) -> None:  # noqa: N802 - Qt's name
+        """Make the list as wide as its widest choice."""
+        wide = self.view().sizeHintForColumn(0) + theme.em() * 2
+        self.view().setMinimumWidth(max(self.width(), wide))
+        super().showPopup()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802 - Qt's name
+        """Leave the wheel to the page."""
+        event.ignore()
+
+
+class YesNo(QWidget):
+    """Yes, no, or not said: y, n, arrow keys; Delete takes it back."""
+
+    edited = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(theme.em() // 3)
+        self._buttons = {word: QPushButton(word, self) for word in YES_NO}
+        for word, button in self._buttons.items():
+            button.setCheckable(True)
+            button.setMinimumWidth(theme.em() * 4)
+            button.clicked.connect(lambda checked, w=word: self._press(w if checked else ""))
+            button.installEventFilter(self)
+            layout.addWidget(button)
+        layout.addStretch()
+        self._buttons["no"].setFocusPolicy(Qt.FocusPolicy.ClickFocus)
+        self.setFocusProxy(self._buttons["yes"])
+
+    def text(self) -> str:
+        """What was said."""
+        return next((word for word, each in self._buttons.items() if each.isChecked()), "")
+
+    def put(self, text: str) -> None:
+        """Show what was said earlier."""
+        for word, button in self._buttons.items():
+            button.setChecked(word == text)
+
+    def lock(self, *, locked: bool) -> None:
+        """Only to be read."""
+        for button in self._buttons.values():
+            button.setDisabled(locked)
+
+    def name(self, label: str) -> None:
+        """Name both buttons for a screen reader."""
+        for word, button in self._buttons.items():
+            button.setAccessibleName(f"{label}: {word}")
+
+    def parts(self) -> list[QWidget]:
+        """Both buttons."""
+        return list(self._buttons.values())
+
+    def _press(self, word: str) -> None:
+        self.put(word)
+        self.edited.emit()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's name
+        """Keys of both buttons."""
+        if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
+            keys = {
+                Qt.Key.Key_Y: "yes",
+                Qt.Key.Key_N: "no",
+                Qt.Key.Key_Left: "yes",
+                Qt.Key.Key_Right: "no",
+                Qt.Key.Key_Delete: "",
+                Qt.Key.Key_Backspace: "",
+            }
+            plain = not event.modifiers() & (
+                Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.AltModifier
+            )
+            if plain and event.key() in keys:
+                word = keys[Qt.Key(event.key())]
+                self._press(word)
+                if word:
+                    self._buttons[word].setFocus()
+                return True
+        return super().eventFilter(watched, event)

@@ -1,0 +1,141 @@
+"""Flags of a job: the worst always in sight, the rest one key away."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chargebench.flags import Flag
+from chargebench.sources import cite
+from chargebench.ui import theme
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.shapes import Shape
+
+
+def source_words(source: str) -> str:
+    """A source as printed: its short key with the place, the whole citation for a tooltip."""
+    key, _, _ = source.partition(",")
+    try:
+        return f"{source}: {cite(key.strip())}"
+    except KeyError:
+        return source
+
+
+class FlagLine(QWidget):
+    """One flag: shape, word, sentence, source."""
+
+    def __init__(self, flag: Flag | None = None) -> None:
+        super().__init__()
+        self._shape = Shape()
+        self._word = QLabel()
+        self._says = wrapped()
+        layout = QGridLayout(self)
+        layout.setContentsMargins(0, theme.em() // 5, 0, theme.em() // 5)
+        layout.setHorizontalSpacing(theme.em() // 3)
+        top = Qt.AlignmentFlag.AlignTop
+        layout.addWidget(self._shape, 0, 0, top)
+        layout.addWidget(self._word, 0, 1, top)
+        layout.addWidget(self._says, 0, 2, top)
+        layout.setColumnStretch(2, 1)
+        self.show_flag(flag)
+
+    def show_flag(self, flag: Flag | None) -> None:
+        """Show a flag, or that there is none."""
+        if flag is None:
+            self._shape.show_shape("")
+            self._word.hide()
+            self._says.setText("No flags on this job.")
+            self.setToolTip("")
+            return
+        self._shape.show_shape(flag.level)
+        self._word.setText(flag.level.upper())
+        self._word.show()
+        self._word.setProperty("weight", flag.level)
+        self._word.style().unpolish(self._word)
+        self._word.style().polish(self._word)
+        self._says.setText(flag.says)
+        self.setToolTip(source_words(flag.source) if flag.source else "")
+        self.setAccessibleName(f"{flag.level}: {flag.says}")
+
+    def text(self) -> str:
+        """What the line says."""
+        return self._says.text()
+
+
+class FlagBar(QFrame):
+    """The worst flag, and a button that unfolds the others below it."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("panel")
+        self._flags: tuple[Flag, ...] = ()
+        self.worst = FlagLine()
+        self.more = QPushButton()
+        self.more.setCheckable(True)
+        self.more.setShortcut("F8")
+        self.more.toggled.connect(self._unfold)
+        self._rest = QScrollArea()
+        self._rest.setWidgetResizable(True)
+        self._rest.setFrameShape(QFrame.Shape.NoFrame)
+        self._rest.hide()
+        top = QHBoxLayout()
+        top.addWidget(self.worst, 1)
+        top.addWidget(self.more, 0, Qt.AlignmentFlag.AlignTop)
+        layout = QVBoxLayout(self)
+        edge = theme.em() // 3
+        layout.setContentsMargins(edge, edge // 2, edge, edge // 2)
+        layout.setSpacing(0)
+        layout.addLayout(top)
+        layout.addWidget(self._rest)
+        self.show_flags(())
+
+    def flags(self) -> tuple[Flag, ...]:
+        """The flags shown, worst first."""
+        return self._flags
+
+    def show_flags(self, flags: Sequence[Flag]) -> None:
+        """Show flags, worst first."""
+        if tuple(flags) == self._flags and self.worst.text():
+            return
+        self._flags = tuple(flags)
+        self.worst.show_flag(self._flags[0] if self._flags else None)
+        others = len(self._flags) - 1
+        self.more.setVisible(others > 0)
+        # Setting the text takes the shortcut away.
+        self.more.setText(f"{others} more (F8)")
+        self.more.setShortcut("F8")
+        if others <= 0:
+            self.more.setChecked(False)
+        if self.more.isChecked():
+            self._fill()
+
+    def _unfold(self, unfolded: bool) -> None:  # noqa: FBT001 - a signal's signature
+        self._rest.setVisible(unfolded)
+        if unfolded:
+            self._fill()
+
+    def _fill(self) -> None:
+        page = QWidget()
+        page.setObjectName("page")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        for flag in self._flags[1:]:
+            column.addWidget(FlagLine(flag))
+            if flag.source:
+                source = wrapped(source_words(flag.source), "faint")
+                source.setContentsMargins(theme.em() * 2, 0, 0, theme.em() // 3)
+                column.addWidget(source)
+        column.addStretch()
+        self._rest.setWidget(page)
+        line = theme.em()
+        self._rest.setFixedHeight(max(line * 4, min(line * 12, page.sizeHint().height())))

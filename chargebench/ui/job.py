@@ -1,0 +1,281 @@
+"""A job: where it stands, what to type now, what it means, what must not be missed."""
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from chargebench.desk import Desk
+from chargebench.desk.views import JobView, Look, StepView
+from chargebench.errors import ChargebenchError
+from chargebench.flags import Flag, worst_first
+from chargebench.steps import STEPS
+from chargebench.ui import theme
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.flagbar import FlagBar
+from chargebench.ui.notifier import Notifier
+from chargebench.ui.side import SidePanel
+from chargebench.ui.signing import ReasonLine
+from chargebench.ui.stepcolumn import StepColumn
+from chargebench.ui.steppane import AFTER_CLOSING, StepPane
+
+COLUMN_EMS, SIDE_EMS = 40, 56  # page widths from which the steps and the side panel stand beside
+
+
+class JobPage(QWidget):
+    """One job open at a step."""
+
+    left = Signal()
+    said = Signal(str)
+
+    def __init__(self, desk: Desk, notifier: Notifier, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._notifier = notifier
+        self._job = ""
+        self._view: JobView | None = None
+        self._other_flags: tuple[Flag, ...] = ()
+        self.flag_bar = FlagBar()
+        self.job_reason = ReasonLine()
+        self.job_says = wrapped(weight="refusal")
+        self.job_says.hide()
+        self.steps = StepColumn()
+        self.pane = StepPane(desk)
+        self.side = SidePanel(desk.units)
+        self._body = QGridLayout()
+        self._build()
+        self._connect()
+
+    def _build(self) -> None:
+        head = self._build_head()
+        middle = QVBoxLayout()
+        middle.addLayout(self._build_step_head())
+        middle.addWidget(self.pane, 1)
+        self._body.setHorizontalSpacing(theme.em() // 2)
+        self._body.addWidget(self.steps, 0, 0)
+        self._body.addLayout(middle, 0, 1)
+        self._body.addWidget(self.side, 0, 2)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(theme.em() // 2, theme.em() // 3, theme.em() // 2, 0)
+        column.addLayout(head)
+        for each in (self.flag_bar, self.job_says, self.job_reason):
+            column.addWidget(each)
+        column.addLayout(self._body, 1)
+
+    def _build_head(self) -> QHBoxLayout:
+        self.back = QPushButton("‹ Jobs")
+        self.back.setToolTip("Alt+Left")
+        self.title = wrapped(weight="title")
+        self.headline = wrapped()
+        self.close_button = QPushButton("Close job")
+        self.reopen_button = QPushButton("Reopen")
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        words.addWidget(self.title)
+        words.addWidget(self.headline)
+        head = QHBoxLayout()
+        top = Qt.AlignmentFlag.AlignTop
+        head.addWidget(self.back, 0, top)
+        head.addLayout(words, 1)
+        head.addWidget(self.close_button, 0, top)
+        head.addWidget(self.reopen_button, 0, top)
+        return head
+
+    def _build_step_head(self) -> QHBoxLayout:
+        self.previous, self.next = QPushButton("‹"), QPushButton("›")
+        self.previous.setAccessibleName("Previous step")
+        self.next.setAccessibleName("Next step")
+        self.turn = QPushButton("Worked out")
+        self.turn.setToolTip("F9")
+        self.turn.setCheckable(True)
+        self.step_title = wrapped(weight="head")
+        self.purpose = wrapped(weight="faint")
+        words = QVBoxLayout()
+        words.setSpacing(0)
+        words.addWidget(self.step_title)
+        words.addWidget(self.purpose)
+        head = QHBoxLayout()
+        head.addWidget(self.previous)
+        head.addLayout(words, 1)
+        head.addWidget(self.turn)
+        head.addWidget(self.next)
+        return head
+
+    def _connect(self) -> None:
+        self.back.clicked.connect(lambda _: self.leave())
+        self.close_button.clicked.connect(lambda _: self._close())
+        self.reopen_button.clicked.connect(lambda _: self._ask_reopen())
+        self.steps.chosen.connect(self._show_step)
+        self.steps.entered.connect(self._into_form)
+        self.previous.clicked.connect(lambda _: self.steps.go(-1))
+        self.next.clicked.connect(lambda _: self.steps.go(1))
+        self.turn.toggled.connect(lambda _: self._arrange())
+        self.pane.looked.connect(self._show_look)
+        self.pane.recorded.connect(self._after)
+        self._notifier.changed.connect(self._changed_elsewhere)
+        keys: dict[str, Callable[[], object]] = {
+            "Ctrl+Up": lambda: self.steps.go(-1),
+            "Ctrl+Down": lambda: self.steps.go(1),
+            "F6": self._between,
+            "F9": self.turn.toggle,
+            "Alt+Left": self.leave,
+        }
+        for key, act in keys.items():
+            shortcut = QShortcut(QKeySequence(key), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(act)
+
+    # -- showing --------------------------------------------------------------------------------
+
+    def where(self) -> tuple[str, str]:
+        """Job and step shown."""
+        return self._job, self.steps.current()
+
+    def open(self, job: str, step: str = "") -> None:
+        """Show a job at a step, else at the first that is open."""
+        self.pane.clear()
+        self._job = job
+        view = self._read()
+        self.steps.setCurrentRow(-1)
+        first = next((step.key for step in view.steps if step.state == "open"), view.steps[0].key)
+        self.steps.choose(step or first)
+        self._into_form()
+
+    def _read(self) -> JobView:
+        view = self._desk.job(self._job)
+        self._view = view
+        self.title.setText(f"{view.number}  {view.title}")
+        closed = "" if view.state == "open" else " · closed"
+        self.headline.setText(view.headline + closed)
+        self.close_button.setVisible(view.state == "open")
+        self.reopen_button.setVisible(view.state != "open")
+        self.steps.show_steps(view.steps)
+        return view
+
+    def _show_step(self, key: str) -> None:
+        self.pane.clear()
+        view = self._read()
+        self.step_title.setText(STEPS[key].title)
+        self.purpose.setText(STEPS[key].purpose)
+        self.side.show_step(key)
+        look = self.pane.show_step(view, key)
+        self._take_flags(view, look)
+        self._show_look(look)
+        self._arrange()
+
+    def _take_flags(self, view: JobView, look: Look) -> None:
+        # What this step raises is read from the form at each key; the rest stands as recorded.
+        mine = {(flag.key, flag.about) for flag in look.flags}
+        self._other_flags = tuple(
+            flag
+            for flag in view.flags
+            if (flag.key, flag.about) not in mine and flag.about != f"step:{self.pane.key()}"
+        )
+
+    def _show_look(self, look: Look) -> None:
+        assert self._view is not None
+        self.side.show_look(look, self._view.case)
+        self.flag_bar.show_flags(worst_first((*look.flags, *self._other_flags)))
+
+    def flush(self) -> None:
+        """Keep what is typed, now."""
+        self.pane.flush()
+
+    def leave(self) -> None:
+        """Go back to the list."""
+        self.flush()
+        self.left.emit()
+
+    def _changed_elsewhere(self) -> None:
+        if self.pane.key() and self.isVisible():
+            view = self._read()
+            self.pane.see(view)
+            look = self.pane.look()
+            self._take_flags(view, look)
+            self._show_look(look)
+
+    # -- acts on the job ------------------------------------------------------------------------
+
+    def _after(self, said: str, onward: bool) -> None:  # noqa: FBT001 - a signal's signature
+        key = self.steps.current()
+        steps = self._read().steps
+        place = next(i for i, step in enumerate(steps) if step.key == key)
+        following = (step.key for step in steps[place:] if step.state == "open")
+        target = next(following, key) if onward else key
+        if target == key:
+            self._show_step(key)
+        else:
+            self.steps.choose(target)
+        self._into_form()
+        self._notifier.changed.emit()
+        self.said.emit(said)
+
+    def _close(self) -> None:
+        self.flush()
+        view = self._desk.job(self._job)
+        waiting = [s for s in view.steps if s.state == "open" and s.key != AFTER_CLOSING]
+        untouched = [s for s in waiting if not self._desk.typed(self._job, s.key)]
+        if waiting and len(untouched) == len(waiting):
+            titles = ", ".join(step.title for step in waiting)
+            self.job_reason.ask(
+                f"Nothing is typed in: {titles}. Why are they not needed?",
+                "Set aside and close",
+                lambda why: self._act(lambda: self._aside_and_close(untouched, why), "Job closed."),
+            )
+            return
+        self._act(lambda: self._desk.close_job(self._job), "Job closed.")
+
+    def _aside_and_close(self, untouched: list[StepView], reason: str) -> None:
+        for step in untouched:
+            self._desk.not_needed(self._job, step.key, reason)
+        self._desk.close_job(self._job)
+
+    def _ask_reopen(self) -> None:
+        self.job_reason.ask(
+            "Why is this job opened again?",
+            "Reopen",
+            lambda why: self._act(lambda: self._desk.reopen(self._job, why), "Job open again."),
+        )
+
+    def _act(self, act: Callable[[], object], said: str) -> None:
+        try:
+            act()
+        except ChargebenchError as refusal:
+            self.job_says.setText(str(refusal))
+            self.job_says.show()
+            return
+        self.job_says.hide()
+        self.job_reason.leave()
+        self._after(said, onward=False)
+
+    # -- moving about ---------------------------------------------------------------------------
+
+    def _into_form(self) -> None:
+        if self.pane.key():
+            self.pane.form().focus_first()
+
+    def _between(self) -> None:
+        if self.steps.hasFocus() or not self.steps.isVisible():
+            self._into_form()
+        else:
+            self.steps.setFocus()
+
+    def _arrange(self) -> None:
+        width = self.width() / theme.em()
+        beside = width >= SIDE_EMS
+        self.steps.setVisible(width >= COLUMN_EMS)
+        self.steps.setFixedWidth(theme.em() * 10)
+        for each in (self.previous, self.next):
+            each.setVisible(width < COLUMN_EMS)
+        self.turn.setVisible(not beside)
+        turned = self.turn.isChecked() and not beside
+        self.side.setVisible(beside or turned)
+        self.pane.setVisible(not turned)
+        self._body.setColumnStretch(1, 0 if turned else 5)
+        self._body.setColumnStretch(2, 5 if turned else (3 if beside else 0))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Beside or behind, by the width there is."""
+        super().resizeEvent(event)
+        self._arrange()

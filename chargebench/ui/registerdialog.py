@@ -1,0 +1,128 @@
+"""A register row in a dialog: made or changed through the same form as a step."""
+
+from collections.abc import Callable, Mapping
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QLineEdit, QVBoxLayout, QWidget
+
+from chargebench import rules
+from chargebench.desk import Desk
+from chargebench.errors import ChargebenchError, StepRefused
+from chargebench.steps import REGISTERS
+from chargebench.ui import theme
+from chargebench.ui.fieldrow import wrapped
+
+
+class RegisterDialog(QDialog):
+    """One row of a register."""
+
+    def __init__(
+        self,
+        desk: Desk,
+        register: str,
+        row_id: str | None,
+        parent: QWidget,
+        preset: Mapping[str, str] | None = None,
+    ) -> None:
+        from chargebench.ui.formview import FormView  # a form's field can open this dialog
+
+        super().__init__(parent)
+        self._desk = desk
+        self._register = register
+        self._row_id = row_id
+        self.saved_id = ""
+        form = REGISTERS[register]
+        verb = "Change" if row_id else "New"
+        self.setWindowTitle(f"{verb} {form.title.lower()}")
+        self.setWindowModality(Qt.WindowModality.WindowModal)
+        choices = {"rule_set": tuple(rules.names())} if register == "shop" else {}
+        self.form = FormView(form, desk, choices=choices, taken="sc")
+        self.says = wrapped(weight="refusal")
+        self.says.hide()
+        self._asked = False
+        self.id_field = QLineEdit(row_id or desk.next_id(register))
+        self.id_field.setReadOnly(row_id is not None)
+        self.id_field.setAccessibleName(f"Id of the {register}")
+        layout = QVBoxLayout(self)
+        head = wrapped(f"{form.title} {row_id or ''}".strip(), "title")
+        layout.addWidget(head)
+        layout.addWidget(wrapped(form.purpose, "faint"))
+        if register != "shop":
+            layout.addWidget(wrapped("Id, as on its label", "faint"))
+            layout.addWidget(self.id_field)
+        layout.addWidget(self.form, 1)
+        layout.addWidget(self.says)
+        layout.addWidget(self._buttons())
+        room = parent.window().size()
+        self.resize(min(theme.em() * 36, room.width()), min(theme.em() * 40, room.height() - 40))
+        self.form.put(desk.row(register, row_id) if row_id else preset or {})
+        self._began = self.form.typed()
+        self.form.edited.connect(lambda _: self._tell())
+        self._tell()
+
+    def _buttons(self) -> QDialogButtonBox:
+        box = QDialogButtonBox()
+        save = box.addButton("&Save", QDialogButtonBox.ButtonRole.AcceptRole)
+        save.setProperty("weight", "main")
+        save.setToolTip("Ctrl+Return")
+        save.setShortcut("Ctrl+Return")
+        # Enter goes on to the next field; it must not save a half-typed row.
+        save.setAutoDefault(False)
+        cancel = box.addButton("&Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        cancel.setAutoDefault(False)
+        box.accepted.connect(self.save)
+        box.rejected.connect(self.reject)
+        self.save_button = save
+        return box
+
+    def _tell(self, refused: Mapping[str, str] | None = None) -> None:
+        self.form.tell(self._desk.check_row(self._register, self.form.typed()), refused)
+
+    def save(self) -> None:
+        """Save the row; it becomes an entry with before and after."""
+        row_id = self._row_id or self.id_field.text().strip()
+        if not self._row_id and row_id in self._desk.rows(self._register):
+            self._say(f"{row_id} is in the register already; choose another id.")
+            return
+        try:
+            self.saved_id = self._desk.save_row(self._register, row_id, self.form.typed())
+        except StepRefused as refusal:
+            self._tell(refusal.fields)
+            self._say(str(refusal))
+            if refusal.fields:
+                self.form.focus_path(next(iter(refusal.fields)))
+            return
+        except ChargebenchError as refusal:
+            self._say(str(refusal))
+            return
+        self.accept()
+
+    def reject(self) -> None:
+        """Leave without saving; asks once where something typed would be lost."""
+        if self.form.typed() != self._began and not self._asked:
+            self._asked = True
+            self._say("Not saved yet. Save it, or cancel once more to throw it away.")
+            return
+        super().reject()
+
+    def _say(self, text: str) -> None:
+        self.says.setText(text)
+        self.says.show()
+
+
+def make_row(
+    desk: Desk,
+    register: str,
+    parent: QWidget,
+    made: Callable[[str], None],
+    *,
+    row_id: str | None = None,
+    preset: Mapping[str, str] | None = None,
+) -> RegisterDialog:
+    """Open the dialog; `made` is called with the id once the row is saved."""
+    dialog = RegisterDialog(desk, register, row_id, parent, preset)
+    dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    dialog.accepted.connect(lambda: made(dialog.saved_id))
+    dialog.open()
+    dialog.form.focus_first()
+    return dialog

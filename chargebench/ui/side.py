@@ -1,0 +1,127 @@
+"""Beside the form: the step's picture, its figures with doubt, limit and source, its sentences."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+
+from chargebench.desk.views import Look
+from chargebench.steps import Case, Figure, Worked
+from chargebench.ui import theme
+from chargebench.ui.decay_plot import DecayPlot
+from chargebench.ui.decay_view import decay_view
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.flagbar import source_words
+from chargebench.ui.mass_picture import MassPicture
+from chargebench.ui.mass_view import mass_view
+from chargebench.ui.wording import figure_of, value_of
+from chargebench.units import System
+
+
+class _FigureLine(QWidget):
+    """One figure on two or three lines."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._figure: Figure | None = None
+        self.label = wrapped(weight="faint")
+        self.value = wrapped(weight="figure")
+        self.against = wrapped(weight="faint")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, theme.em() // 3)
+        column.setSpacing(0)
+        for each in (self.label, self.value, self.against):
+            each.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+            column.addWidget(each)
+
+    def show_figure(self, figure: Figure, system: System) -> None:
+        """Write a figure, its limit and its source."""
+        if self._figure == figure:
+            return
+        self._figure = figure
+        self.label.setText(figure.label)
+        self.value.setText(figure_of(figure, system))
+        said = []
+        if figure.limit is not None:
+            said.append(f"limit {value_of(figure.limit, system, like=figure.value)}")
+        if figure.source:
+            said.append(figure.source + (f" [{figure.mark}]" if figure.mark else ""))
+        self.against.setText(" · ".join(said))
+        self.against.setVisible(bool(said))
+        self.setToolTip(source_words(figure.source) if figure.source else "")
+        self.setAccessibleName(f"{figure.label}: {self.value.text()}, {self.against.text()}")
+
+
+class SidePanel(QScrollArea):
+    """What the current step is worked out to."""
+
+    def __init__(self, system: System, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._system = system
+        self._picture: MassPicture | DecayPlot | None = None
+        self._picture_of = ""
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAccessibleName("Worked out")
+        page = QWidget()
+        page.setObjectName("page")
+        self._column = QVBoxLayout(page)
+        self._column.setContentsMargins(theme.em() // 2, 0, theme.em() // 2, theme.em() // 2)
+        self._column.setSpacing(theme.em() // 6)
+        self._empty = wrapped("What is typed is worked out here.", "faint")
+        self._sentences: list[QLabel] = []
+        self._figures: list[_FigureLine] = []
+        self._column.addWidget(self._empty)
+        self._column.addStretch()
+        self.setWidget(page)
+
+    def show_step(self, step: str) -> None:
+        """Take the picture of a step, where it has one."""
+        if step == self._picture_of:
+            return
+        self._picture_of = step
+        if self._picture is not None:
+            self._column.removeWidget(self._picture)
+            self._picture.deleteLater()
+            self._picture = None
+        if step == "weigh_in":
+            self._picture = MassPicture()
+        elif step == "evacuation":
+            self._picture = DecayPlot()
+        if self._picture is not None:
+            self._column.insertWidget(0, self._picture)
+
+    def show_look(self, look: Look, case: Case) -> None:
+        """Show picture, figures and sentences."""
+        worked = look.worked
+        self._empty.setVisible(not worked.figures and not worked.sentences)
+        if isinstance(self._picture, MassPicture):
+            self._picture.show_mass(mass_view(worked, self._system, case, look.answers))
+        elif isinstance(self._picture, DecayPlot):
+            coldest = look.answers.quantity("coldest")
+            self._picture.show_decay(decay_view(worked, self._system, coldest))
+        self._show_sentences(worked)
+        self._show_figures(worked)
+
+    def _show_sentences(self, worked: Worked) -> None:
+        while len(self._sentences) < len(worked.sentences):
+            label = wrapped()
+            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+            place = (1 if self._picture is not None else 0) + len(self._sentences)
+            self._column.insertWidget(place, label)
+            self._sentences.append(label)
+        for place, label in enumerate(self._sentences):
+            says = worked.sentences[place] if place < len(worked.sentences) else ""
+            if label.text() != says:
+                label.setText(says)
+            label.setVisible(bool(says))
+
+    def _show_figures(self, worked: Worked) -> None:
+        while len(self._figures) < len(worked.figures):
+            line = _FigureLine()
+            self._column.insertWidget(self._column.count() - 1, line)
+            self._figures.append(line)
+        for place, line in enumerate(self._figures):
+            shown = place < len(worked.figures)
+            if shown:
+                line.show_figure(worked.figures[place], self._system)
+            line.setVisible(shown)

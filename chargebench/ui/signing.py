@@ -1,0 +1,166 @@
+"""Under the form: what signing will record, and the acts on a step: sign, not needed, reverse."""
+
+from collections.abc import Callable
+from datetime import datetime
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from chargebench.desk.views import StepView
+from chargebench.steps import Asks, Field, Form, answer
+from chargebench.ui import theme
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.fields import LineEdit, WhenEdit
+from chargebench.ui.wording import at
+
+_DONE_AT = Form("done", "Done", "", (Field("at", "Done at", Asks.WHEN),))
+
+
+class ReasonLine(QWidget):
+    """Asks for a reason in place; nothing covers what is being read."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._act: Callable[[str], None] | None = None
+        self.asks = wrapped()
+        self.reason = LineEdit()
+        self.record = QPushButton("Record")
+        self.record.setProperty("weight", "main")
+        self.back = QPushButton("Back")
+        line = QHBoxLayout()
+        line.addWidget(self.reason, 1)
+        line.addWidget(self.back)
+        line.addWidget(self.record)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.asks)
+        column.addLayout(line)
+        self.record.clicked.connect(lambda _: self._done())
+        self.reason.returnPressed.connect(self._done)
+        self.back.clicked.connect(lambda _: self.leave())
+        self.hide()
+
+    def ask(self, question: str, verb: str, act: Callable[[str], None]) -> None:
+        """Ask; `act` is called with the reason."""
+        self._act = act
+        self.asks.setText(question)
+        self.reason.setAccessibleName(question)
+        self.record.setText(verb)
+        self.reason.clear()
+        self.show()
+        self.reason.setFocus()
+
+    def leave(self) -> None:
+        """Go back without recording."""
+        self._act = None
+        self.hide()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Esc goes back."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.leave()
+            return
+        super().keyPressEvent(event)
+
+    def _done(self) -> None:
+        if self._act is not None:
+            self._act(self.reason.text())
+
+
+class SignStrip(QFrame):
+    """The acts on the current step."""
+
+    sign = Signal(object)  # datetime, or None for now
+    set_aside = Signal(str)
+    reverse = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("panel")
+        self._step: StepView | None = None
+        self.will = wrapped()
+        self.says = wrapped(weight="refusal")
+        self.says.hide()
+        self.done_at = WhenEdit("now", moment=True)
+        self.done_at.setPlaceholderText("done: now")
+        self.done_at.setAccessibleName("Done at")
+        self.done_at.setToolTip("When it was done, if not now: 2026-11-25 14:30")
+        self.done_at.setMaximumWidth(theme.em() * 10)
+        self.aside = QPushButton("Not needed")
+        self.aside.setShortcut("Ctrl+Shift+N")
+        self.sign_button = QPushButton("Sign")
+        self.sign_button.setProperty("weight", "main")
+        self.sign_button.setShortcut("Ctrl+Return")
+        self.sign_button.setToolTip("Ctrl+Return")
+        self.reverse_button = QPushButton("Reverse")
+        self.reason = ReasonLine()
+        self._acts = QWidget()
+        line = QHBoxLayout(self._acts)
+        line.setContentsMargins(0, 0, 0, 0)
+        line.addWidget(self.done_at, 1)
+        line.addStretch(1)
+        for button in (self.aside, self.reverse_button, self.sign_button):
+            line.addWidget(button)
+        column = QVBoxLayout(self)
+        edge = theme.em() // 3
+        column.setContentsMargins(edge, edge, edge, edge)
+        column.setSpacing(edge)
+        for each in (self.will, self.says, self._acts, self.reason):
+            column.addWidget(each)
+        self.sign_button.clicked.connect(lambda _: self._on_sign())
+        self.aside.clicked.connect(lambda _: self._on_aside())
+        self.reverse_button.clicked.connect(lambda _: self._on_reverse())
+
+    def show_step(self, step: StepView, *, job_open: bool) -> None:
+        """Offer what can be done with a step as it stands."""
+        self._step = step
+        self.say("")
+        self.reason.leave()
+        self.done_at.clear()
+        is_open = step.state == "open"
+        for each in (self.done_at, self.aside, self.sign_button):
+            each.setVisible(is_open and job_open)
+        self.reverse_button.setVisible(not is_open and job_open)
+        self.reverse_button.setText("Reverse" if step.state == "signed" else "Take back")
+        if not is_open:
+            when = at(step.at) if step.at else ""
+            word = "Signed" if step.state == "signed" else f"Not needed ({step.reason}); signed"
+            self.will.setText(f"{word} by {step.by}, {when}, entry {step.number}.")
+        elif not job_open:
+            self.will.setText("The job is closed; open it again with a reason to record here.")
+
+    def will_record(self, text: str) -> None:
+        """Say in a line what signing records."""
+        if text != self.will.text():
+            self.will.setText(text)
+
+    def say(self, text: str) -> None:
+        """Say why it was not recorded."""
+        self.says.setText(text)
+        self.says.setVisible(bool(text))
+
+    def _on_sign(self) -> None:
+        answers = answer(_DONE_AT, {"at": self.done_at.text()})
+        if answers.refusals:
+            self.say(answers.refusals["at"])
+            self.done_at.setFocus()
+            return
+        when = answers.values.get("at")
+        assert when is None or isinstance(when, datetime)
+        self.sign.emit(when)
+
+    def _on_aside(self) -> None:
+        assert self._step is not None
+        self.reason.ask(
+            f"Why is {self._step.title} not needed?", "Record", lambda why: self.set_aside.emit(why)
+        )
+
+    def _on_reverse(self) -> None:
+        assert self._step is not None
+        self.reason.ask(
+            f"Why is entry {self._step.number} taken back? It stays in the records, and a further "
+            "entry reverses it; the text opens again to be mended.",
+            "Record reversal",
+            lambda why: self.reverse.emit(why),
+        )

@@ -1,0 +1,188 @@
+"""One step of a job: its form, what it comes to while one types, and the acts on it."""
+
+from collections.abc import Callable, Mapping, Sequence
+from datetime import datetime
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from chargebench.desk import Desk
+from chargebench.desk.views import JobView, Look, StepView
+from chargebench.errors import ChargebenchError, StepRefused
+from chargebench.steps import STEPS
+from chargebench.ui.decay_timer import DecayTimer
+from chargebench.ui.formview import FormView
+from chargebench.ui.signing import SignStrip
+from chargebench.ui.ticks import TickLine
+from chargebench.ui.wording import figure_of
+
+KEEP_MS = 400
+AFTER_CLOSING = "follow_up"
+_OWN_LETTERS = "sn"  # Alt letters of the acts; a form's labels take others
+_TIMER_LETTERS = "iapfr"
+
+
+class StepPane(QWidget):
+    """The form of one step and the strip of acts under it."""
+
+    looked = Signal(object)  # Look
+    recorded = Signal(str, bool)  # what was recorded; whether to go on to the next open step
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._view: JobView | None = None
+        self._form: FormView | None = None
+        self._timer: DecayTimer | None = None
+        self._refused: Mapping[str, str] = {}
+        self._keep = QTimer(self)
+        self._keep.setSingleShot(True)
+        self._keep.setInterval(KEEP_MS)
+        self._keep.timeout.connect(self.flush)
+        self.strip = SignStrip()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.addWidget(self.strip)
+        self.strip.sign.connect(self.sign)
+        self.strip.set_aside.connect(self._set_aside)
+        self.strip.reverse.connect(self._reverse)
+
+    def form(self) -> FormView:
+        """The form shown."""
+        assert self._form is not None
+        return self._form
+
+    def key(self) -> str:
+        """Key of the step shown; empty before the first."""
+        return self._form.form.key if self._form is not None else ""
+
+    def clear(self) -> None:
+        """Take the form off; what is typed is kept."""
+        self.flush()
+        for gone in (self._form, self._timer):
+            if gone is not None:
+                self._column.removeWidget(gone)
+                gone.hide()
+                gone.deleteLater()
+        self._form = self._timer = None
+
+    def show_step(self, view: JobView, key: str) -> Look:
+        """Show a step of a job; what it comes to as it stands."""
+        self.clear()
+        self._view = view
+        self._refused = {}
+        letters = _OWN_LETTERS + (_TIMER_LETTERS if key == "evacuation" else "")
+        form = FormView(STEPS[key], self._desk, ticks=self._ticks(key), taken=letters)
+        locked = self._step(key).state != "open" or not self._may_record(key)
+        form.put(self._desk.typed(view.id, key))
+        form.lock(locked=locked)
+        form.edited.connect(lambda _: self._edited())
+        self._column.insertWidget(0, form, 1)
+        self._form = form
+        if key == "evacuation":
+            self._show_timer(form, locked=locked)
+        self.strip.show_step(self._step(key), job_open=self._may_record(key))
+        return self.look()
+
+    def see(self, view: JobView) -> None:
+        """Take a job's newest view; the form stays."""
+        self._view = view
+
+    def _show_timer(self, form: FormView, *, locked: bool) -> None:
+        timer = DecayTimer()
+        timer.show_typed(form.typed(), locked=locked)
+        timer.changed.connect(form.type_over)
+        timer.setVisible(not locked)
+        self._column.insertWidget(0, timer)
+        self._timer = timer
+
+    def _may_record(self, key: str) -> bool:
+        return self._viewed().state == "open" or key == AFTER_CLOSING
+
+    def _viewed(self) -> JobView:
+        assert self._view is not None
+        return self._view
+
+    def _step(self, key: str) -> StepView:
+        return next(step for step in self._viewed().steps if step.key == key)
+
+    def _ticks(self, key: str) -> dict[str, Sequence[TickLine]]:
+        job = self._viewed().id
+        if key == "safety":
+            lines = self._desk.checklist(job)
+            return {"ticks": [TickLine(line.key, line.text, line.source) for line in lines]}
+        if key == "leak_search":
+            parts = self._desk.components(job)
+            return {"components": [TickLine(part, text) for part, text in parts]}
+        return {}
+
+    def look(self) -> Look:
+        """Understand and work out what stands in the form, and show it."""
+        form = self.form()
+        look = self._desk.look(self._viewed().id, self.key(), form.typed())
+        form.tell(look.answers, self._refused)
+        if self._step(self.key()).state == "open" and self._may_record(self.key()):
+            self.strip.will_record(self._will_record(look))
+        return look
+
+    def _will_record(self, look: Look) -> str:
+        title, number = self.form().form.title, self._viewed().number
+        who = self._desk.label("person", self._desk.person) or "nobody chosen yet"
+        figures = look.worked.figures[:1]
+        first = "".join(f": {f.label} {figure_of(f, self._desk.units)}" for f in figures)
+        return f"Signing records {title} of {number} by {who}{first}."
+
+    def _edited(self) -> None:
+        self._refused = {}
+        if self._timer is not None:
+            self._timer.show_typed(self.form().typed())
+        self.looked.emit(self.look())
+        # Started once and not put off by further keys, so text waits this long at most.
+        if not self._keep.isActive():
+            self._keep.start()
+
+    def flush(self) -> None:
+        """Keep what is typed, now."""
+        if self._keep.isActive():
+            self._keep.stop()
+            self._desk.keep(self._viewed().id, self.key(), self.form().typed())
+
+    def sign(self, happened_at: datetime | None = None) -> None:
+        """Sign the step."""
+        form = self.form()
+        self.flush()
+        try:
+            entry = self._desk.sign(self._viewed().id, self.key(), form.typed(), happened_at)
+        except StepRefused as refusal:
+            self._refused = refusal.fields
+            self.look()
+            self.strip.say(str(refusal))
+            if refusal.fields:
+                form.focus_path(next(iter(refusal.fields)))
+            return
+        except ChargebenchError as refusal:
+            self.strip.say(str(refusal))
+            return
+        self.recorded.emit(f"{form.form.title} signed, entry {entry.number}.", True)  # noqa: FBT003
+
+    def _set_aside(self, reason: str) -> None:
+        job, key, title = self._viewed().id, self.key(), self.form().form.title
+        self.flush()
+        self._record(
+            lambda: self._desk.not_needed(job, key, reason),
+            f"{title} recorded as not needed.",
+            onward=True,
+        )
+
+    def _reverse(self, reason: str) -> None:
+        step = self._step(self.key())
+        said = f"Entry {step.number} reversed; {step.title} is open again."
+        self._record(lambda: self._desk.reverse(step.entry, reason), said, onward=False)
+
+    def _record(self, act: Callable[[], object], said: str, *, onward: bool) -> None:
+        try:
+            act()
+        except ChargebenchError as refusal:
+            self.strip.say(str(refusal))
+            return
+        self.recorded.emit(said, onward)

@@ -1,0 +1,160 @@
+"""A list to tick: each line's text and source, who ticked it and when."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QMouseEvent
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QVBoxLayout, QWidget
+
+from chargebench.steps import Answers, Field
+from chargebench.steps.form import TypedLine
+from chargebench.ui import theme
+from chargebench.ui.fieldrow import KnowsRows, wrapped
+from chargebench.ui.wording import at
+
+
+@dataclass(frozen=True, slots=True)
+class TickLine:
+    """One line that can be ticked."""
+
+    key: str
+    text: str
+    source: str = ""
+
+
+class _Line(QWidget):
+    """A box, the line's text, and under it its source and who ticked it."""
+
+    def __init__(self, line: TickLine) -> None:
+        super().__init__()
+        self.line = line
+        self.box = QCheckBox()
+        self.box.setMinimumSize(theme.target(), theme.target())
+        self.box.setAccessibleName(line.text)
+        self.box.setAccessibleDescription(line.source)
+        self.text = wrapped(line.text)
+        self.under = wrapped(line.source, "faint")
+        self.text.installEventFilter(self)
+        layout = QGridLayout(self)
+        layout.setContentsMargins(0, 0, 0, theme.em() // 3)
+        layout.setVerticalSpacing(0)
+        layout.addWidget(self.box, 0, 0, 2, 1, Qt.AlignmentFlag.AlignTop)
+        layout.addWidget(self.text, 0, 1, Qt.AlignmentFlag.AlignVCenter)
+        layout.addWidget(self.under, 1, 1)
+        layout.setRowMinimumHeight(0, theme.target() * 6 // 10)
+        layout.setColumnStretch(1, 1)
+
+    def tell(self, tick: TypedLine | None, person: str) -> None:
+        """Show whether it is ticked, by whom and when."""
+        self.box.setChecked(tick is not None)
+        said = [self.line.source] if self.line.source else []
+        if tick is not None:
+            said.insert(0, f"ticked by {person}, {_at(tick.get('at', ''))}")
+        self.under.setText(" · ".join(said))
+        self.under.setVisible(bool(said))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's name
+        """A press on the text is a press on the box."""
+        if isinstance(event, QMouseEvent) and event.type() is QEvent.Type.MouseButtonRelease:
+            self.box.click()
+            return True
+        return super().eventFilter(watched, event)
+
+
+def _at(iso: str) -> str:
+    try:
+        return at(datetime.fromisoformat(iso))
+    except ValueError:
+        return iso
+
+
+class TicksField(QWidget):
+    """A list of lines to tick."""
+
+    edited = Signal()
+
+    def __init__(
+        self, field: Field, desk: KnowsRows, lines: Sequence[TickLine], *, label: str
+    ) -> None:
+        super().__init__()
+        self.field = field
+        self._desk = desk
+        self._ticks: dict[str, dict[str, str]] = {}
+        self.label = QLabel(label)
+        self.label.setProperty("weight", "head")
+        self._count = wrapped(weight="faint")
+        self.refusal = wrapped(weight="refusal")
+        self.refusal.hide()
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, theme.em() // 2, 0, 0)
+        layout.setSpacing(theme.em() // 6)
+        for each in (self.label, self._count, self.refusal):
+            layout.addWidget(each)
+        self._lines: dict[str, _Line] = {}
+        for line in lines:
+            self._add(line)
+        if self._lines:
+            self.label.setBuddy(next(iter(self._lines.values())).box)
+        self._show()
+
+    def _add(self, line: TickLine) -> None:
+        shown = _Line(line)
+        shown.box.clicked.connect(lambda checked, key=line.key: self._tick(key, checked=checked))
+        self._lines[line.key] = shown
+        layout = self.layout()
+        assert layout is not None
+        layout.addWidget(shown)
+
+    def editors(self) -> list[QWidget]:
+        """What takes the keys."""
+        return [line.box for line in self._lines.values()]
+
+    def typed(self) -> list[dict[str, str]]:
+        """The ticks."""
+        return [dict(tick) for tick in self._ticks.values()]
+
+    def put(self, ticks: Sequence[TypedLine]) -> None:
+        """Show ticks made earlier, also of lines that are not asked any more."""
+        self._ticks = {tick["line"]: dict(tick) for tick in ticks if tick.get("line")}
+        for key in self._ticks:
+            if key not in self._lines:
+                self._add(TickLine(key, key, "not asked for this job now"))
+        self._show()
+
+    def lock(self, *, locked: bool) -> None:
+        """Only to be read."""
+        for line in self._lines.values():
+            line.box.setDisabled(locked)
+
+    def lay_out(self, *, beside: bool) -> None:
+        """Takes the whole width anyway."""
+
+    def tell(self, path: str, answers: Answers, refusals: Mapping[str, str]) -> None:  # noqa: ARG002
+        """Show why it was not taken."""
+        refusal = refusals.get(path, "") or next(
+            (text for key, text in refusals.items() if key.startswith(f"{path}[")), ""
+        )
+        self.refusal.setText(refusal)
+        self.refusal.setVisible(bool(refusal))
+
+    def _tick(self, key: str, *, checked: bool) -> None:
+        if checked:
+            now = datetime.now().astimezone().isoformat(timespec="seconds")
+            self._ticks[key] = {"line": key, "at": now, "by": self._desk.person}
+        else:
+            self._ticks.pop(key, None)
+        self._show()
+        self.edited.emit()
+
+    def _show(self) -> None:
+        for key, line in self._lines.items():
+            tick = self._ticks.get(key)
+            by = self._desk.label("person", tick.get("by", "")) if tick else ""
+            line.tell(tick, by)
+        done = sum(key in self._ticks for key in self._lines)
+        if self._lines:
+            self._count.setText(f"{done} of {len(self._lines)} ticked; Space ticks")
+        else:
+            self._count.setText("Nothing to tick until the refrigerant is known.")

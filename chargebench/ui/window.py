@@ -1,0 +1,262 @@
+"""The main window: three areas, who signs, and one line at the foot.
+
+Nothing heavy is imported here: the shell paints first, areas are made when first shown.
+"""
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QCloseEvent, QKeySequence, QPaintEvent, QResizeEvent, QShortcut
+from PySide6.QtWidgets import (
+    QApplication,
+    QButtonGroup,
+    QComboBox,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMainWindow,
+    QPushButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chargebench.ui import theme
+from chargebench.ui.notifier import Notifier
+
+if TYPE_CHECKING:
+    from chargebench.desk import Desk
+    from chargebench.ui.bench import BenchArea
+
+AREAS = ("Bench", "Stock", "Records")
+KEYS = (
+    "Alt+1 2 3 areas · Ctrl+N new job · Ctrl+F find · Ctrl+↑ ↓ steps · F6 steps or form · "
+    "Ctrl+Return sign · F8 flags · F9 worked out · Ctrl+Z undo · Ctrl+T now · Ctrl+Plus text size"
+)
+
+
+class _OneLine(QLabel):
+    """One line of text that gives way where there is no room."""
+
+    def __init__(self, text: str = "") -> None:
+        super().__init__()
+        self._whole = text
+        self.setTextFormat(Qt.TextFormat.PlainText)
+
+    def say(self, text: str) -> None:
+        """Write."""
+        self._whole = text
+        self.setToolTip(text)
+        self._elide()
+
+    def _elide(self) -> None:
+        self.setText(
+            self.fontMetrics().elidedText(self._whole, Qt.TextElideMode.ElideRight, self.width())
+        )
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """Nothing."""
+        return QSize(0, super().minimumSizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Cut again."""
+        super().resizeEvent(event)
+        self._elide()
+
+
+class MainWindow(QMainWindow):
+    """The shell."""
+
+    painted = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setWindowTitle("chargebench")
+        self.resize(1180, 780)
+        self.setMinimumSize(640, 480)
+        self.notifier = Notifier(self)
+        self._desk: Desk | None = None
+        self._areas: dict[int, QWidget] = {}
+        self._bench: BenchArea | None = None
+        self._was_painted = False
+        self.stack = QStackedWidget()
+        self._waiting = QLabel("Opening the shop's records …")
+        self._waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.stack.addWidget(self._waiting)
+        self._build()
+        self._connect()
+
+    def _build(self) -> None:
+        self._tabs = QButtonGroup(self)
+        top = QHBoxLayout()
+        top.setContentsMargins(theme.em() // 2, 0, theme.em() // 2, 0)
+        for place, name in enumerate(AREAS):
+            tab = QPushButton(name)
+            tab.setCheckable(True)
+            tab.setProperty("weight", "area")
+            tab.setToolTip(f"Alt+{place + 1}")
+            tab.setEnabled(False)
+            self._tabs.addButton(tab, place)
+            top.addWidget(tab)
+        self.shop = _OneLine()
+        self.shop.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self.signs = QComboBox()
+        self.signs.setAccessibleName("Who signs")
+        self.signs.setToolTip("Who signs")
+        self.signs.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.signs.hide()
+        top.addWidget(self.shop, 1)
+        top.addWidget(self.signs)
+        self.notice = QFrame()
+        self.notice.setObjectName("panel")
+        self.notice_says = QLabel()
+        self.notice_says.setWordWrap(True)
+        self.notice_says.setTextFormat(Qt.TextFormat.PlainText)
+        self.notice_close = QPushButton("Close")
+        notice = QHBoxLayout(self.notice)
+        notice.addWidget(self.notice_says, 1)
+        notice.addWidget(self.notice_close)
+        self.notice.hide()
+        self.foot = _OneLine()
+        self.foot.setProperty("weight", "faint")
+        self.foot.setContentsMargins(theme.em() // 2, 2, theme.em() // 2, 4)
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addLayout(top)
+        column.addWidget(self.notice)
+        column.addWidget(self.stack, 1)
+        column.addWidget(self.foot)
+        self.setCentralWidget(page)
+        self.foot.say(KEYS)
+
+    def _connect(self) -> None:
+        self._tabs.idClicked.connect(self.show_area)
+        self.notice_close.clicked.connect(lambda _: self.notice.hide())
+        self.signs.activated.connect(self._person_chosen)
+        self.notifier.changed.connect(self._read_top)
+        keys: dict[str, Callable[[], object]] = {
+            f"Alt+{place + 1}": lambda p=place: self.show_area(p) for place in range(len(AREAS))
+        }
+        keys |= {
+            "Ctrl++": lambda: self.text_size(1),
+            "Ctrl+=": lambda: self.text_size(1),
+            "Ctrl+-": lambda: self.text_size(-1),
+            "F1": lambda: self.foot.say(KEYS),
+        }
+        for key, act in keys.items():
+            QShortcut(QKeySequence(key), self).activated.connect(act)
+
+    def show_page(self, page: QWidget) -> None:
+        """Show a page that is not an area, such as the first start."""
+        self.stack.addWidget(page)
+        self.stack.setCurrentWidget(page)
+
+    def open_desk(self, desk: "Desk") -> None:
+        """Work with an open shop from now on."""
+        self._forget_areas()
+        self._desk = desk
+        for tab in self._tabs.buttons():
+            tab.setEnabled(True)
+        self._read_top()
+        self.show_area(0)
+
+    def _read_top(self) -> None:
+        assert self._desk is not None
+        shop = self._desk.shop
+        units = "g | °C" if self._desk.units == "SI" else "oz | °F"
+        self.shop.say(f"{shop.get('name', '')}   {units}   {shop.get('rule_set', '')}")
+        people = {key: row.get("name", key) for key, row in self._desk.rows("person").items()}
+        if [self.signs.itemData(n) for n in range(self.signs.count())] != list(people):
+            self.signs.clear()
+            for key, name in people.items():
+                self.signs.addItem(name, key)
+        self.signs.setCurrentIndex(self.signs.findData(self._desk.person))
+        self.signs.setVisible(bool(people))
+
+    def _person_chosen(self, place: int) -> None:
+        assert self._desk is not None
+        self._desk.person = str(self.signs.itemData(place))
+        self.notifier.changed.emit()
+        self.say(f"{self.signs.currentText()} signs from now on.")
+
+    def show_area(self, place: int) -> None:
+        """Show an area; it is made when first shown."""
+        if self._desk is None:
+            return
+        self.flush()
+        if place not in self._areas:
+            self._areas[place] = self._make_area(place, self._desk)
+            self.stack.addWidget(self._areas[place])
+        self._tabs.button(place).setChecked(True)
+        self.stack.setCurrentWidget(self._areas[place])
+
+    def _make_area(self, place: int, desk: "Desk") -> QWidget:
+        if place == 1:
+            from chargebench.ui.stock import StockArea
+
+            return StockArea(desk, self.notifier)
+        if place == 2:
+            from chargebench.ui.records import RecordsArea
+
+            return RecordsArea(desk, self.notifier)
+        from chargebench.ui.bench import BenchArea
+
+        self._bench = BenchArea(desk, self.notifier)
+        self._bench.said.connect(self.say)
+        return self._bench
+
+    def bench(self) -> "BenchArea":
+        """The Bench area, made if it was not yet."""
+        self.show_area(0)
+        assert self._bench is not None
+        return self._bench
+
+    def say(self, text: str) -> None:
+        """Write what was just recorded at the foot."""
+        self.foot.say(text)
+
+    def tell(self, text: str) -> None:
+        """Say something that must not be missed; stays until closed."""
+        self.notice_says.setText(text)
+        self.notice.show()
+
+    def text_size(self, by: int) -> None:
+        """Make text larger or smaller; what is typed is kept."""
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        self.flush()
+        theme.step_text(app, by)
+        place = self._tabs.checkedId()
+        if self._desk is not None and place >= 0:
+            job = self.bench().shown_job()
+            self._forget_areas()
+            if job:
+                self.bench().open_job(*job)
+            self.show_area(place)
+
+    def flush(self) -> None:
+        """Keep what is typed, now."""
+        if self._bench is not None:
+            self._bench.flush()
+
+    def _forget_areas(self) -> None:
+        for area in self._areas.values():
+            self.stack.removeWidget(area)
+            area.deleteLater()
+        self._areas.clear()
+        self._bench = None
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
+        """Nothing typed is lost."""
+        self.flush()
+        super().closeEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
+        """Say when the shell is on the screen."""
+        super().paintEvent(event)
+        if not self._was_painted:
+            self._was_painted = True
+            self.painted.emit()

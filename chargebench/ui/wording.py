@@ -1,0 +1,57 @@
+"""Values as words on the screen: what a typed text was understood as, a figure with its doubt."""
+
+from datetime import date, datetime
+
+from chargebench import fluids
+from chargebench.steps import Asks, Field
+from chargebench.steps.case import Figure
+from chargebench.units import Kind, Quantity, Reading, System, show, shown
+
+_GAUGE: dict[System, tuple[str, int]] = {"SI": ("bar", 2), "IP": ("psi", 1)}
+
+
+def understood(field: Field, value: object, system: System) -> str:
+    """What a typed text was understood as; empty where the text says it already."""
+    if isinstance(value, Reading):
+        return f"= {_reading(value, system)}"
+    if isinstance(value, datetime):
+        return f"= {value:%a} {value.day} {value:%b %Y %H:%M}"
+    if isinstance(value, date):
+        return f"= {value:%a} {value.day} {value:%b %Y}"
+    if field.asks is Asks.REFRIGERANT and isinstance(value, str):
+        found = fluids.refrigerant(value)
+        return f"= {found.name}, {found.safety_class}"
+    return ""
+
+
+def _reading(reading: Reading, system: System) -> str:
+    if reading.kind is Kind.NUMBER:
+        return f"{float(reading.value):g}"
+    if reading.gauge:
+        unit, places = _GAUGE[system]
+        text = show(reading.quantity, unit, places)
+        return text.replace("(a)", "(g)").replace("psia", "psig")
+    return shown(reading.quantity, system)
+
+
+def value_of(value: Quantity | str, system: System, *, like: Quantity | str | None = None) -> str:
+    """A figure's value or limit; `like` lends its unit where both are of one kind."""
+    if isinstance(value, str):
+        return value
+    if like is None or isinstance(like, str) or value.check("[temperature]"):
+        return shown(value, system)
+    return shown(value, system, like=like)
+
+
+def figure_of(figure: Figure, system: System) -> str:
+    """A figure's value with its doubt: `88.4 g ± 0.8 g`."""
+    text = value_of(figure.value, system)
+    if figure.doubt is None:
+        return text
+    return f"{text} ± {value_of(figure.doubt, system, like=figure.value)}"
+
+
+def at(when: datetime) -> str:
+    """A moment, on this computer's wall clock."""
+    local = when.astimezone()
+    return f"{local.day} {local:%b %Y %H:%M}"
