@@ -172,9 +172,9 @@ def test_that_an_impossible_pressure_is_refused(bad: float) -> None:
 
 
 def test_that_a_doubtful_test_asks_for_more_time_but_not_more_than_as_long_again() -> None:
-    found = microns(lambda at: (300 + 8 * at) * wobble(at, 0.05), every_minute(24))
+    found = microns(lambda at: (300 + 10 * at) * wobble(at, 0.1), every_minute(24))
     assert found.word is DecayWord.UNDECIDED
-    assert 24 / 4 <= found.minutes_more <= 24
+    assert 6 <= found.minutes_more <= 24
 
 
 def test_that_the_limits_are_settings() -> None:

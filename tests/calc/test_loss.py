@@ -1,0 +1,157 @@
+from datetime import date
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from chargebench.calc.loss import (
+    AverageLoss,
+    MissingWord,
+    Search,
+    SeenWord,
+    average_loss,
+    could_have_seen,
+    explanations,
+    short_dates,
+)
+from chargebench.errors import OutsideDomain
+from chargebench.units import Q, Quantity
+
+FULL, NOW = date(2024, 3, 1), date(2026, 3, 1)  # 730 days
+
+
+def g(grams: float) -> Quantity:
+    return Q(grams, "g")
+
+
+def rate(grams: float) -> Quantity:
+    return Q(grams, "g/year")
+
+
+def loss(recovered: float, doubt: float = 0.5, full: date = FULL, behind: float = 0) -> AverageLoss:
+    return average_loss(
+        nameplate=g(85),
+        recovered=g(recovered),
+        uncertainty=g(doubt),
+        last_full=full,
+        on=NOW,
+        left_behind=g(behind),
+    )
+
+
+def test_that_the_rate_is_the_missing_mass_over_the_time() -> None:
+    found = loss(65)
+    assert found.word is MissingWord.MISSING
+    assert found.rate is not None
+    assert found.rate_uncertainty is not None
+    # By hand: 20 g in 730 days of a 365.25-day year; u = 0.5 g, k = 2.
+    assert found.rate.m_as("g/year") == pytest.approx(10.007, abs=0.001)
+    assert found.rate_uncertainty.m_as("g/year") == pytest.approx(0.5003, abs=0.0001)
+
+
+@pytest.mark.parametrize(
+    ("recovered", "word"),
+    [(84.5, MissingWord.NONE), (83.5, MissingWord.MISSING), (87, MissingWord.MORE)],
+)
+def test_that_mass_is_missing_only_beyond_the_doubt(recovered: float, word: MissingWord) -> None:
+    assert loss(recovered).word is word
+
+
+def test_that_what_recovery_leaves_behind_is_not_called_lost() -> None:
+    # Between 0 and 4 g in the oil: 2 g taken off, and 4 / sqrt(12) g of doubt (JCGM 100, 4.3.7).
+    found = loss(81, behind=4)
+    assert found.missing.m_as("g") == pytest.approx(2)
+    assert found.missing_uncertainty.m_as("g") == pytest.approx(2 * (0.25 + 16 / 12) ** 0.5)
+    assert found.word is MissingWord.NONE
+
+
+def test_that_the_same_day_gives_a_mass_but_no_rate() -> None:
+    found = loss(65, full=NOW)
+    assert found.missing.m_as("g") == pytest.approx(20)
+    assert found.rate is found.rate_uncertainty is None
+    assert could_have_seen(found, [Search("bubbles", rate(30))])[0].word is SeenWord.DOUBTFUL
+
+
+def test_that_a_future_full_date_is_refused() -> None:
+    with pytest.raises(OutsideDomain, match="2027-01-01"):
+        loss(65, full=date(2027, 1, 1))
+
+
+@pytest.mark.parametrize(
+    ("search", "word"),
+    [
+        (Search("detector", rate(3)), SeenWord.WOULD),
+        (Search("decay test", rate(70), rate(1200)), SeenWord.COULD_NOT),
+        (Search("pressure test", rate(5), rate(66)), SeenWord.DOUBTFUL),
+        (Search("bubbles", rate(10)), SeenWord.DOUBTFUL),
+        (Search("dye", None), SeenWord.DOUBTFUL),
+        (Search("detector", rate(3), void="it failed its check after"), SeenWord.COULD_NOT),
+    ],
+)
+def test_that_each_search_is_asked_whether_it_could_have_seen_it(
+    search: Search, word: SeenWord
+) -> None:
+    found = could_have_seen(loss(65), [search])[0]
+    assert found.word is word
+    assert found.search == search.name
+    assert search.void in found.reason
+
+
+def test_that_a_missing_charge_is_never_called_a_proven_leak() -> None:
+    found = loss(65)
+    sentences = explanations(found, could_have_seen(found, [Search("detector", rate(3))]))
+    assert "detector would have seen a steady one" in sentences[0]
+    assert "never have been charged right" in sentences[1]
+    assert "not been searched" in explanations(found, [])[0]
+    blind = could_have_seen(found, [Search("decay test", rate(70))])
+    assert "no search made so far" in explanations(found, blind)[0]
+
+
+def test_that_nothing_missing_and_too_much_are_said_as_such() -> None:
+    assert "Nothing is missing" in explanations(loss(85), [])[0]
+    assert "overcharged" in explanations(loss(95), [])[0]
+
+
+def dates(content: float, grams_a_year: float, doubt: float = 0) -> list[date | None]:
+    found = short_dates(
+        content=g(content),
+        nameplate=g(100),
+        rate=rate(grams_a_year),
+        rate_uncertainty=rate(doubt),
+        on=date(2025, 1, 1),
+    )
+    return [each for one in found for each in (one.expected, one.earliest)]
+
+
+def test_that_a_steady_loss_is_10_and_20_per_cent_short_on_its_days() -> None:
+    # By hand: 10 g at 10 g/yr is 365.25 days, 20 g is 730.5; at 20 g/yr half of it.
+    assert dates(100, 10, 10) == [
+        date(2026, 1, 1),
+        date(2025, 7, 2),
+        date(2027, 1, 1),
+        date(2026, 1, 1),
+    ]
+
+
+def test_that_what_is_short_already_is_short_today() -> None:
+    assert dates(85, 10)[:2] == [date(2025, 1, 1)] * 2
+
+
+@pytest.mark.parametrize("grams_a_year", [0.0, -5.0, 1e-9])
+def test_that_no_loss_gives_no_date(grams_a_year: float) -> None:
+    assert dates(100, grams_a_year) == [None] * 4
+
+
+def test_that_a_share_of_no_charge_is_refused() -> None:
+    with pytest.raises(OutsideDomain, match="above zero"):
+        short_dates(content=g(1), nameplate=g(0), rate=rate(1), rate_uncertainty=rate(0), on=NOW)
+
+
+@given(st.floats(0, 200), st.floats(-1e6, 1e6), st.floats(0, 1e6))
+def test_that_a_faster_loss_is_never_short_later(
+    content: float, grams_a_year: float, more: float
+) -> None:
+    for slow, fast in zip(
+        dates(content, grams_a_year), dates(content, grams_a_year + more), strict=True
+    ):
+        assert slow is None or (fast is not None and fast <= slow)
