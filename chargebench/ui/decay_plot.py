@@ -7,12 +7,10 @@ from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QColor, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-from chargebench.steps import Answers, Case, Worked
 from chargebench.ui import theme
-from chargebench.ui.decay_view import DecayView, decay_view
+from chargebench.ui.decay_view import DecayView
 from chargebench.ui.ink import ink
 from chargebench.ui.shapes import Shape
-from chargebench.units import System
 
 SHAPES = {"tight": "signed", "moisture": "check", "leak": "stop", "not yet decided": "open"}
 _EMPTY = "The decay test is drawn here from the first reading on."
@@ -49,18 +47,6 @@ class DecayPlot(QWidget):
     def chart(self) -> "_Chart | None":
         """The chart, once it has been shown."""
         return self._chart
-
-    def show_worked(
-        self,
-        worked: Worked,
-        *,
-        system: System = "SI",
-        case: Case | None = None,  # noqa: ARG002 - the same call for every picture
-        answers: Answers | None = None,
-    ) -> None:
-        """Draw a decay test as worked out."""
-        coldest = None if answers is None else answers.quantity("coldest")
-        self.show_decay(decay_view(worked, system, coldest))
 
     def show_decay(self, view: DecayView | None) -> None:
         """Draw a decay test; None before the first reading."""

@@ -5,12 +5,10 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, Q
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from chargebench.calc.charge import ChargeWord
-from chargebench.steps import Answers, Case, Worked
 from chargebench.ui import theme
 from chargebench.ui.ink import Ink, ink
 from chargebench.ui.mass_bar import MassBar, close_range, draw_shape, whole_range
-from chargebench.ui.mass_view import MassView, mass_view
-from chargebench.units import System
+from chargebench.ui.mass_view import MassView
 
 WEIGHT = {
     ChargeWord.OVER.value: "stop",
@@ -38,17 +36,6 @@ class MassPicture(QWidget):
     def view(self) -> MassView | None:
         """What is drawn."""
         return self._view
-
-    def show_worked(
-        self,
-        worked: Worked,
-        *,
-        system: System = "SI",
-        case: Case | None = None,
-        answers: Answers | None = None,
-    ) -> None:
-        """Draw a weigh-in as worked out."""
-        self.show_mass(mass_view(worked, system, case, answers))
 
     def show_mass(self, view: MassView | None) -> None:
         """Draw a weigh-in; None while there is no nameplate to draw against."""

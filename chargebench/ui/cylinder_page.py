@@ -1,0 +1,161 @@
+"""One cylinder opened: what it holds against its limit, and its history as a running balance."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from chargebench.desk import Desk
+from chargebench.desk.views import CylinderLine
+from chargebench.ledger import HistoryRow
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.fillbar import FillBar, share_words
+from chargebench.ui.flagbar import FlagLine
+from chargebench.ui.rowtable import PAGE, Column, RowModel, RowView
+from chargebench.ui.stock_words import (
+    Places,
+    due_words,
+    kind_words,
+    mass,
+    moment,
+    signed_mass,
+)
+from chargebench.units import System
+
+ACTS = (("receive", "Re&ceive"), ("weigh", "&Weigh"), ("decant", "&Decant"), ("return", "Re&turn"))
+_EMPTY = (
+    "Nothing has moved in or out of this cylinder yet. Receive it, or weigh it, to begin its "
+    "history."
+)
+
+
+class CylinderPage(QWidget):
+    """Facts, flags, acts and history of a cylinder."""
+
+    left = Signal()
+    acted = Signal(str)  # key of the act wanted
+    changes = Signal()  # its register row is wanted
+    job_wanted = Signal(str)
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self.cylinder = ""
+        self.title = wrapped(weight="title")
+        self.facts = wrapped()
+        self.fill = FillBar()
+        self.fill_words = wrapped()
+        self.empty = wrapped(_EMPTY, "faint")
+        self.model: RowModel[HistoryRow] = RowModel(_columns(desk.units, Places(desk)))
+        self.table = RowView(self.model, "History, newest first")
+        self.table.opened.connect(self._open_row)
+        self.back = QPushButton("‹ &Back")
+        self.change = QPushButton("C&hange")
+        self.change.setToolTip("Change what the register says of this cylinder")
+        self.back.clicked.connect(lambda _: self.left.emit())
+        self.change.clicked.connect(lambda _: self.changes.emit())
+        self._flags = QVBoxLayout()
+        self._flag_lines: list[FlagLine] = []
+        self._build()
+
+    def _build(self) -> None:
+        head = QHBoxLayout()
+        top = Qt.AlignmentFlag.AlignTop
+        head.addWidget(self.back, 0, top)
+        head.addWidget(self.title, 1, top)
+        head.addWidget(self.change, 0, top)
+        acts = QHBoxLayout()
+        for key, words in ACTS:
+            button = QPushButton(words)
+            button.clicked.connect(lambda _, act=key: self.acted.emit(act))
+            acts.addWidget(button)
+        acts.addStretch(1)
+        bar = QGridLayout()
+        bar.addWidget(self.fill, 0, 0)
+        bar.addWidget(self.fill_words, 0, 1)
+        bar.setColumnStretch(0, 2)
+        bar.setColumnStretch(1, 3)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addLayout(head)
+        layout.addLayout(bar)
+        layout.addWidget(self.facts)
+        layout.addLayout(self._flags)
+        layout.addLayout(acts)
+        layout.addWidget(self.empty)
+        layout.addWidget(self.table, 1)
+
+    def open(self, line: CylinderLine) -> None:
+        """Show a cylinder."""
+        self.cylinder = line.id
+        place = f"cylinder:{line.id}"
+        self.model.columns = tuple(_columns(self._desk.units, Places(self._desk)))
+        self.model.read(
+            lambda after: self._desk.history(
+                place, before=None if after is None else after.key, limit=PAGE
+            )
+        )
+        kind = f"{line.contents}, " if line.contents else ""
+        once = ", not refillable" if line.refillable is False else ""
+        self.title.setText(f"{line.id}  {line.refrigerant}, {kind.rstrip(', ')}{once}")
+        self.fill.show_cylinder(line)
+        self.fill_words.setText(_fill_words(line, self._desk.units))
+        self.facts.setText(_facts(line, self._desk))
+        self._show_flags(line)
+        nothing = not self.model.rowCount()
+        self.empty.setVisible(nothing)
+        self.table.setVisible(not nothing)
+        if not nothing:
+            self.table.selectRow(0)
+
+    def _show_flags(self, line: CylinderLine) -> None:
+        while len(self._flag_lines) < len(line.flags):
+            self._flag_lines.append(FlagLine())
+            self._flags.addWidget(self._flag_lines[-1])
+        for place, shown in enumerate(self._flag_lines):
+            shown.setVisible(place < len(line.flags))
+            if place < len(line.flags):
+                shown.show_flag(line.flags[place])
+
+    def _open_row(self, number: int) -> None:
+        job = self.model.row(number).job
+        if job:
+            self.job_wanted.emit(job)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Esc goes back."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+            return
+        super().keyPressEvent(event)
+
+
+def _columns(system: System, places: Places) -> Sequence[Column[HistoryRow]]:
+    return (
+        Column("When", lambda row: moment(row.happened_at), 10),
+        Column("What", lambda row: kind_words(row.kind), 8),
+        Column("Job", lambda row: row.job_number or "", 5),
+        Column("From or to", lambda row: places.words(row.other), 11, grows=True),
+        Column("Refrigerant", lambda row: row.refrigerant, 6),
+        Column("Moved", lambda row: signed_mass(row.mass_mg, system), 7, right=True),
+        Column("Held after", lambda row: mass(row.running_mg, system), 7, right=True),
+        Column("As typed", lambda row: row.as_typed, 10, grows=True),
+        Column("Entry", lambda row: str(row.number), 4, right=True),
+    )
+
+
+def _fill_words(line: CylinderLine, system: System) -> str:
+    held = mass(line.mass_mg, system)
+    if line.limit_mg is None:
+        return f"holds {held}; no limit can be worked out without its water capacity"
+    gross = f"; gross at most {mass(line.gross_limit_mg, system)}" if line.gross_limit_mg else ""
+    return f"holds {held} of {mass(line.limit_mg, system)}, {share_words(line)} ({line.by}){gross}"
+
+
+def _facts(line: CylinderLine, desk: Desk) -> str:
+    weighed = f"last weighed {line.last_weighed}" if line.last_weighed else "never weighed here"
+    row = desk.row("cylinder", line.id)
+    known = [row.get("spec", ""), row.get("serial", ""), row.get("owner", "")]
+    facts = [f"requalification {due_words(line.due, desk.today)}", weighed, *known]
+    return "  ·  ".join(each for each in facts if each)

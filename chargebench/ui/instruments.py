@@ -1,0 +1,80 @@
+"""Instruments as rows: what they can resolve, when they were checked, when the next is due."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from chargebench.desk import Desk
+from chargebench.steps import Answers
+from chargebench.ui.rowtable import Column
+from chargebench.ui.stock_words import day, due_shape, due_words
+
+_RESOLVES = (
+    ("resolution", ""),
+    ("repeatability", "s "),
+    ("gain", "± "),
+    ("pressure_resolution", ""),
+    ("temperature_uncertainty", "± "),
+    ("sensitivity", ""),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class InstrumentRow:
+    """One instrument."""
+
+    id: str
+    kind: str
+    name: str
+    resolves: str
+    flammable: str
+    calibrated: date | None
+    due: date | None
+
+
+def instrument_rows(desk: Desk, find: str = "") -> list[InstrumentRow]:
+    """Instruments that hold every word looked for."""
+    wanted = find.casefold().split()
+    found: list[InstrumentRow] = []
+    for row_id, row in desk.rows("instrument").items():
+        text = " ".join((row_id, *row.values())).casefold()
+        if all(word in text for word in wanted):
+            found.append(_row(row_id, desk.check_row("instrument", row)))
+    return found
+
+
+def _row(row_id: str, row: Answers) -> InstrumentRow:
+    parts = [
+        f"{before}{reading.text}"
+        for key, before in _RESOLVES
+        if (reading := row.reading(key)) is not None
+    ]
+    suits = row.yes("flammable_suitable")
+    return InstrumentRow(
+        id=row_id,
+        kind=row.text("kind"),
+        name=row.text("name"),
+        resolves=", ".join(parts),
+        flammable="" if suits is None else "suitable" if suits else "not suitable",
+        calibrated=row.date("calibrated"),
+        due=row.date("calibration_due"),
+    )
+
+
+def instrument_columns(desk: Desk) -> Sequence[Column[InstrumentRow]]:
+    """Columns of the instruments' list."""
+    today = desk.today
+    return (
+        Column("Instrument", lambda row: row.id, 6),
+        Column("Kind", lambda row: row.kind, 10),
+        Column("Name", lambda row: row.name, 10, grows=True),
+        Column("Resolution and accuracy", lambda row: row.resolves or "not given", 13, grows=True),
+        Column("Flammable gases", lambda row: row.flammable, 8),
+        Column("Calibrated", lambda row: day(row.calibrated) if row.calibrated else "", 8),
+        Column(
+            "Calibration",
+            lambda row: due_words(row.due, today),
+            13,
+            shape=lambda row: due_shape(row.due, today),
+        ),
+    )

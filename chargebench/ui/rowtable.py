@@ -1,0 +1,181 @@
+"""Tables of frozen rows: columns as data, further rows read page by page as one scrolls."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QModelIndex,
+    QPersistentModelIndex,
+    QRectF,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QKeyEvent, QPainter, QPixmap, QResizeEvent
+from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
+
+from chargebench.ui import theme
+from chargebench.ui.shapes import draw
+
+PAGE = 200
+Index = QModelIndex | QPersistentModelIndex
+Row = TypeVar("Row")
+_TOP = QModelIndex()
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+
+
+@dataclass(frozen=True, slots=True)
+class Column(Generic[Row]):
+    """One column: its head, what it says of a row, how wide it wants to be."""
+
+    head: str
+    text: Callable[[Row], str]
+    ems: float
+    right: bool = False  # figures stand at the right
+    shape: Callable[[Row], str] | None = None  # a state's shape before its word
+    grows: bool = False  # takes the room that is left
+
+
+class RowModel(QAbstractTableModel, Generic[Row]):
+    """Rows read so far; `page` reads those after a row, or the first ones."""
+
+    def __init__(self, columns: Sequence[Column[Row]]) -> None:
+        super().__init__()
+        self.columns = tuple(columns)
+        self._rows: list[Row] = []
+        self._page: Callable[[Row | None], Sequence[Row]] | None = None
+
+    def read(self, page: Callable[[Row | None], Sequence[Row]]) -> None:
+        """Read the first page; further pages follow as one scrolls."""
+        self.beginResetModel()
+        self._rows = list(page(None))
+        self._page = page if len(self._rows) >= PAGE else None
+        self.endResetModel()
+
+    def show_rows(self, rows: Sequence[Row]) -> None:
+        """Show rows that are all there already."""
+        self.beginResetModel()
+        self._rows, self._page = list(rows), None
+        self.endResetModel()
+
+    def row(self, number: int) -> Row:
+        """One row."""
+        return self._rows[number]
+
+    @property
+    def rows(self) -> Sequence[Row]:
+        """The rows read so far."""
+        return tuple(self._rows)
+
+    def rowCount(self, parent: Index = _TOP) -> int:  # noqa: N802 - Qt's name
+        """Rows read so far."""
+        return 0 if parent.isValid() else len(self._rows)
+
+    def columnCount(self, parent: Index = _TOP) -> int:  # noqa: N802 - Qt's name
+        """Columns."""
+        return 0 if parent.isValid() else len(self.columns)
+
+    def canFetchMore(self, parent: Index) -> bool:  # noqa: N802 - Qt's name
+        """Whether there may be further rows."""
+        return not parent.isValid() and self._page is not None
+
+    def fetchMore(self, parent: Index) -> None:  # noqa: N802, ARG002 - Qt's name
+        """Read the next page."""
+        assert self._page is not None
+        more = self._page(self._rows[-1])
+        if len(more) < PAGE:
+            self._page = None
+        if more:
+            first = len(self._rows)
+            self.beginInsertRows(QModelIndex(), first, first + len(more) - 1)
+            self._rows.extend(more)
+            self.endInsertRows()
+
+    def headerData(  # noqa: N802 - Qt's name
+        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
+    ) -> Any:
+        """Heads, aligned as their columns."""
+        if orientation is not Qt.Orientation.Horizontal:
+            return None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self.columns[section].head
+        if role == Qt.ItemDataRole.TextAlignmentRole:
+            return _RIGHT if self.columns[section].right else _LEFT
+        return None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        """One cell."""
+        row, column = self._rows[index.row()], self.columns[index.column()]
+        match role:
+            case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.ToolTipRole:
+                return column.text(row)
+            case Qt.ItemDataRole.AccessibleTextRole:
+                return f"{column.head}: {column.text(row)}"
+            case Qt.ItemDataRole.TextAlignmentRole:
+                return _RIGHT if column.right else _LEFT
+            case Qt.ItemDataRole.UserRole:
+                return row
+            case Qt.ItemDataRole.DecorationRole if column.shape is not None:
+                name = column.shape(row)
+                return _pixmap(name) if name else None
+        return None
+
+
+class RowView(QTableView):
+    """A table whose rows are opened by Enter or a click."""
+
+    opened = Signal(int)
+
+    def __init__(self, model: RowModel[Any], name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._columns = model.columns
+        self.setModel(model)
+        self.setAccessibleName(name)
+        self.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
+        self.setSelectionMode(QTableView.SelectionMode.SingleSelection)
+        self.setHorizontalScrollMode(QTableView.ScrollMode.ScrollPerPixel)
+        self.setTabKeyNavigation(False)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(theme.target())
+        head = self.horizontalHeader()
+        head.setHighlightSections(False)
+        head.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+        head.setMinimumSectionSize(theme.em() * 2)
+        self.clicked.connect(lambda index: self.opened.emit(index.row()))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Enter opens the row."""
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
+            self.opened.emit(self.currentIndex().row())
+            return
+        super().keyPressEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Give the room that is left to the columns that can use it."""
+        super().resizeEvent(event)
+        self.lay_out()
+
+    def lay_out(self) -> None:
+        """Set the columns' widths for the text size and the room there is."""
+        self.verticalHeader().setDefaultSectionSize(theme.target())
+        wanted = [round(column.ems * theme.em()) for column in self._columns]
+        growing = [place for place, column in enumerate(self._columns) if column.grows]
+        spare = self.viewport().width() - sum(wanted)
+        for place in growing:
+            wanted[place] += max(spare // len(growing), 0)
+        for place, width in enumerate(wanted):
+            self.setColumnWidth(place, width)
+
+
+def _pixmap(name: str) -> QPixmap:
+    side = theme.em()
+    pixmap = QPixmap(side, side)
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    draw(painter, QRectF(1, 1, side - 2, side - 2), name)
+    painter.end()
+    return pixmap

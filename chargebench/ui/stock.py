@@ -1,0 +1,287 @@
+"""Stock: what every cylinder holds and what is due, and the instruments beside them."""
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtGui import QKeySequence, QShortcut, QShowEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chargebench.desk import Desk
+from chargebench.desk.views import CylinderLine
+from chargebench.ui import theme
+from chargebench.ui.cylinder_page import ACTS, CylinderPage
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.fillbar import FillDelegate, share_words
+from chargebench.ui.instruments import InstrumentRow, instrument_columns, instrument_rows
+from chargebench.ui.notifier import Notifier
+from chargebench.ui.registerdialog import make_row
+from chargebench.ui.registers import RegistersDialog
+from chargebench.ui.rowtable import Column, RowModel, RowView
+from chargebench.ui.stock_act import StockAct
+from chargebench.ui.stock_words import due_shape, due_words, mass
+
+_SEARCH_MS = 120
+FILL_COLUMN = 4
+_NO_CYLINDERS = (
+    "No cylinders yet. Every gram comes from one and goes to one. Press New cylinder to put the "
+    "first on the register, then receive what is in it."
+)
+_NO_INSTRUMENTS = (
+    "No instruments yet. A weigh-in asks for a scale with its resolution, a test for its gauge. "
+    "Press New instrument to put the first on the register."
+)
+_NOTHING_FOUND = "Nothing here fits. Look for another word."
+
+
+class StockArea(QStackedWidget):
+    """Cylinders and instruments; a cylinder opened; a stock act."""
+
+    said = Signal(str)
+    job_wanted = Signal(str)
+
+    def __init__(self, desk: Desk, notifier: Notifier, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._notifier = notifier
+        self.cylinders: RowModel[CylinderLine] = RowModel(_columns(desk))
+        self.instruments: RowModel[InstrumentRow] = RowModel(instrument_columns(desk))
+        self._acts: dict[str, StockAct] = {}
+        self._came_from: QWidget | None = None
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(_SEARCH_MS)
+        self._pause.timeout.connect(self.read)
+        self._build()
+        self.page = CylinderPage(desk)
+        self.page.left.connect(self.show_list)
+        self.page.acted.connect(lambda act: self.begin(act, self.page.cylinder))
+        self.page.changes.connect(lambda: self._edit_cylinder(self.page.cylinder))
+        self.page.job_wanted.connect(self.job_wanted)
+        self.addWidget(_framed(self._list_page))
+        self.addWidget(_framed(self.page))
+        notifier.changed.connect(self._changed)
+
+    def _build(self) -> None:
+        self._list_page = QWidget()
+        self.search = QLineEdit()
+        self.search.setPlaceholderText("cylinder, refrigerant, owner; a scanner types here")
+        self.search.setAccessibleName("Find a cylinder or an instrument")
+        label = QLabel("&Find")
+        label.setBuddy(self.search)
+        self.show_cylinders = _choice("&Cylinders")
+        self.show_instruments = _choice("&Instruments")
+        self.new = QPushButton("&New cylinder")
+        self.new.setProperty("weight", "main")
+        self.registers = QPushButton("Re&gisters")
+        self.registers.setToolTip("Sites, equipment, people, instruments, cylinders, the shop")
+        self.table = RowView(self.cylinders, "Cylinders")
+        self.table.setItemDelegateForColumn(FILL_COLUMN, FillDelegate(self.table))
+        self.instrument_table = RowView(self.instruments, "Instruments")
+        self.empty = wrapped(weight="faint")
+        top = QHBoxLayout()
+        for each in (self.show_cylinders, self.show_instruments, label):
+            top.addWidget(each)
+        top.addWidget(self.search, 1)
+        top.addWidget(self.registers)
+        top.addWidget(self.new)
+        acts = QHBoxLayout()
+        for key, words in ACTS:
+            button = QPushButton(words)
+            button.clicked.connect(lambda _, act=key: self.begin(act, self._chosen()))
+            acts.addWidget(button)
+        acts.addStretch(1)
+        column = QVBoxLayout(self._list_page)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(top)
+        column.addWidget(self.empty)
+        column.addWidget(self.table, 1)
+        column.addWidget(self.instrument_table, 1)
+        column.addLayout(acts)
+        self._connect()
+
+    def _connect(self) -> None:
+        self.search.textChanged.connect(lambda _: self._pause.start())
+        self.search.returnPressed.connect(self._first)
+        self.show_cylinders.setChecked(True)
+        self.show_cylinders.toggled.connect(lambda _: self.read())
+        self.show_instruments.toggled.connect(lambda _: self.read())
+        self.table.opened.connect(lambda row: self.open_cylinder(self.cylinders.row(row).id))
+        self.instrument_table.opened.connect(
+            lambda row: self._edit("instrument", self.instruments.row(row).id)
+        )
+        self.new.clicked.connect(lambda _: self._edit(self._kind(), None))
+        self.registers.clicked.connect(lambda _: self._open_registers())
+        find = QShortcut(QKeySequence("Ctrl+F"), self._list_page)
+        find.activated.connect(self.search.setFocus)
+
+    def _kind(self) -> str:
+        return "instrument" if self.show_instruments.isChecked() else "cylinder"
+
+    def read(self) -> None:
+        """Read the list shown."""
+        words, kind = self.search.text().strip(), self._kind()
+        if kind == "cylinder":
+            self.cylinders.show_rows(self._desk.cylinders(words))
+        else:
+            self.instruments.show_rows(instrument_rows(self._desk, words))
+        shown, hidden = (
+            (self.table, self.instrument_table)
+            if kind == "cylinder"
+            else (self.instrument_table, self.table)
+        )
+        nothing = not shown.model().rowCount()
+        hidden.hide()
+        shown.setVisible(not nothing)
+        self.empty.setVisible(nothing)
+        never = _NO_CYLINDERS if kind == "cylinder" else _NO_INSTRUMENTS
+        self.empty.setText(_NOTHING_FOUND if words else never)
+        self.new.setText(f"&New {kind}")
+        if not nothing:
+            shown.selectRow(0)
+
+    def _chosen(self) -> str:
+        row = self.table.currentIndex().row()
+        chosen = self._kind() == "cylinder" and 0 <= row < self.cylinders.rowCount()
+        return self.cylinders.row(row).id if chosen else ""
+
+    def _first(self) -> None:
+        self._pause.stop()
+        self.read()
+        if self._kind() == "cylinder" and self.cylinders.rowCount():
+            exact = self.search.text().strip().casefold()
+            rows = self.cylinders.rows
+            line = next((row for row in rows if row.id.casefold() == exact), rows[0])
+            self.open_cylinder(line.id)
+
+    def open_cylinder(self, cylinder: str) -> None:
+        """Open a cylinder at its history."""
+        found = next((line for line in self._desk.cylinders(cylinder) if line.id == cylinder), None)
+        if found is None:
+            return
+        self.page.open(found)
+        self.setCurrentIndex(1)
+        (self.page.table if self.page.table.isVisible() else self.page.back).setFocus()
+
+    def begin(self, act: str, cylinder: str = "") -> None:
+        """Begin a stock act, at a cylinder where one is chosen."""
+        if act not in self._acts:
+            made = StockAct(self._desk, act)
+            made.left.connect(self._leave_act)
+            made.recorded.connect(self._recorded)
+            self._acts[act] = made
+            self.addWidget(_framed(made))
+        self._came_from = self.currentWidget()
+        shown = self._acts[act].parentWidget()
+        assert shown is not None
+        self.setCurrentWidget(shown)
+        self._acts[act].begin(cylinder)
+
+    def act(self, act: str) -> StockAct:
+        """The page of an act that has been begun."""
+        return self._acts[act]
+
+    def show_list(self) -> None:
+        """Go back to the list."""
+        self.setCurrentIndex(0)
+        self.read()
+        shown = self.table if self._kind() == "cylinder" else self.instrument_table
+        (shown if shown.isVisible() else self.new).setFocus()
+
+    def _leave_act(self) -> None:
+        if self._came_from is self.widget(1):
+            self.open_cylinder(self.page.cylinder)
+        else:
+            self.show_list()
+
+    def _recorded(self, cylinder: str, says: str) -> None:
+        self.said.emit(says)
+        self._notifier.changed.emit()
+        self.open_cylinder(cylinder)
+
+    def _edit_cylinder(self, cylinder: str) -> None:
+        self._edit("cylinder", cylinder)
+
+    def _edit(self, register: str, row_id: str | None) -> None:
+        make_row(self._desk, register, self, self._saved, row_id=row_id)
+
+    def _saved(self, row_id: str) -> None:
+        self.said.emit(f"{row_id} saved.")
+        self._notifier.changed.emit()
+
+    def _open_registers(self) -> None:
+        RegistersDialog(self._desk, self._notifier, self).open()
+
+    def _changed(self) -> None:
+        if not self.isVisible():
+            return
+        if self.currentIndex() == 1:
+            self.open_cylinder(self.page.cylinder)
+        elif self.currentIndex() == 0:
+            self.read()
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Read what is shown: it may have changed meanwhile."""
+        super().showEvent(event)
+        self._changed()
+
+
+def _columns(desk: Desk) -> Sequence[Column[CylinderLine]]:
+    system, today = desk.units, desk.today
+    return (
+        Column("Cylinder", lambda line: line.id, 6),
+        Column("Refrigerant", lambda line: line.refrigerant, 7),
+        Column("Contents", lambda line: line.contents, 7),
+        Column("Holds", lambda line: mass(line.mass_mg, system), 6, right=True),
+        Column("Fill against its limit", share_words, 15, grows=True),
+        Column("Left", lambda line: _left(line, desk), 10),
+        Column("Last weighed", lambda line: line.last_weighed or "never", 8),
+        Column(
+            "Requalification",
+            lambda line: due_words(line.due, today),
+            13,
+            shape=lambda line: due_shape(line.due, today),
+        ),
+        Column(
+            "Flag",
+            lambda line: line.flags[0].says if line.flags else "",
+            10,
+            shape=lambda line: line.flags[0].level if line.flags else "",
+            grows=True,
+        ),
+    )
+
+
+def _left(line: CylinderLine, desk: Desk) -> str:
+    """What is left to use of new refrigerant; what is left to fill of anything else."""
+    if line.contents == "new":
+        return f"{mass(max(line.mass_mg, 0), desk.units)} to use"
+    if line.limit_mg is None:
+        return "room not known"
+    if line.mass_mg > line.limit_mg:
+        return f"{mass(line.mass_mg - line.limit_mg, desk.units)} too much"
+    return f"{mass(line.limit_mg - line.mass_mg, desk.units)} to fill"
+
+
+def _choice(words: str) -> QPushButton:
+    button = QPushButton(words)
+    button.setProperty("weight", "area")
+    button.setCheckable(True)
+    button.setAutoExclusive(True)
+    return button
+
+
+def _framed(page: QWidget) -> QWidget:
+    frame = QWidget()
+    layout = QVBoxLayout(frame)
+    edge = theme.em() // 2
+    layout.setContentsMargins(edge, edge, edge, edge // 2)
+    layout.addWidget(page)
+    return frame

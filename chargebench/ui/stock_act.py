@@ -1,0 +1,134 @@
+"""A stock act on the page: receive, weigh, decant or return, and what it comes to."""
+
+from collections.abc import Mapping
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from chargebench.desk import Desk
+from chargebench.desk.views import Look
+from chargebench.errors import ChargebenchError, StepRefused
+from chargebench.steps import STOCK, Typed
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.flagbar import FlagLine
+from chargebench.ui.formview import FormView
+from chargebench.ui.wording import figure_of, value_of
+
+_FLAGS_SHOWN = 3
+
+
+class StockAct(QWidget):
+    """One form of stock work, worked out at each key, recorded by one deliberate act."""
+
+    recorded = Signal(str, str)  # the cylinder it was about; what was recorded, in words
+    left = Signal()
+
+    def __init__(self, desk: Desk, act: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self.act = act
+        form = STOCK[act]
+        self.form = FormView(form, desk, taken="cb")
+        self.comes = wrapped()
+        self.comes.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.says = wrapped(weight="refusal")
+        self.says.hide()
+        self.flags = [FlagLine() for _ in range(_FLAGS_SHOWN)]
+        self.back = QPushButton("&Back")
+        self.back.setToolTip("Esc; what is typed stays here")
+        self.clear = QPushButton("&Clear")
+        self.record = QPushButton(f"Record: {form.title.lower()}")
+        self.record.setProperty("weight", "main")
+        self.record.setToolTip("Ctrl+Return")
+        self._build(form.title, form.purpose)
+        QShortcut(
+            QKeySequence("Ctrl+Return"),
+            self,
+            self.sign,
+            context=Qt.ShortcutContext.WidgetWithChildrenShortcut,
+        )
+        self.form.edited.connect(lambda _: self._look())
+        self.back.clicked.connect(lambda _: self.left.emit())
+        self.clear.clicked.connect(lambda _: self.put({}))
+        self.record.clicked.connect(lambda _: self.sign())
+        self.put({})
+
+    def _build(self, title: str, purpose: str) -> None:
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.back)
+        buttons.addWidget(self.clear)
+        buttons.addStretch(1)
+        buttons.addWidget(self.record)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(wrapped(title, "title"))
+        layout.addWidget(wrapped(purpose, "faint"))
+        layout.addWidget(self.form, 1)
+        layout.addWidget(self.comes)
+        for line in self.flags:
+            layout.addWidget(line)
+        layout.addWidget(self.says)
+        layout.addLayout(buttons)
+
+    def begin(self, cylinder: str = "") -> None:
+        """Start at a cylinder; what was typed before and not recorded is still there."""
+        key = "source" if self.act == "decant" else "cylinder"
+        if cylinder and not self.form.typed():
+            self.put({key: cylinder})
+        self.form.focus_first()
+
+    def put(self, typed: Typed) -> None:
+        """Show what is typed."""
+        self.form.put(typed)
+        self._look()
+
+    def _look(self, refused: Mapping[str, str] | None = None) -> None:
+        look = self._desk.look_stock(self.act, self.form.typed())
+        self.form.tell(look.answers, refused)
+        if refused is None:
+            self.says.hide()
+        self._show(look)
+
+    def _show(self, look: Look) -> None:
+        system = self._desk.units
+        lines = list(look.worked.sentences)
+        for figure in look.worked.figures:
+            limit = ""
+            if figure.limit is not None:
+                limit = f", limit {value_of(figure.limit, system, like=figure.value)}"
+            lines.append(f"{figure.label} {figure_of(figure, system)}{limit}")
+        self.comes.setText("\n".join(lines) or "What is typed is worked out here.")
+        for place, line in enumerate(self.flags):
+            line.setVisible(place < len(look.flags))
+            if place < len(look.flags):
+                line.show_flag(look.flags[place])
+
+    def sign(self) -> None:
+        """Record it."""
+        typed = self.form.typed()
+        try:
+            entry = self._desk.act(self.act, typed)
+        except StepRefused as refusal:
+            self._look(refusal.fields)
+            self._refuse(str(refusal))
+            if refusal.fields:
+                self.form.focus_path(next(iter(refusal.fields)))
+            return
+        except ChargebenchError as refusal:
+            self._refuse(str(refusal))
+            return
+        about = str(typed.get("target" if self.act == "decant" else "cylinder", ""))
+        self.put({})
+        self.recorded.emit(about, f"{STOCK[self.act].title}: {about}, entry {entry.number}.")
+
+    def _refuse(self, says: str) -> None:
+        self.says.setText(says)
+        self.says.show()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Esc goes back."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.left.emit()
+            return
+        super().keyPressEvent(event)

@@ -1,0 +1,93 @@
+"""Words of the Stock and Records areas: places, due dates, masses, what an entry was."""
+
+from collections.abc import Mapping
+from datetime import date, datetime
+
+from chargebench.desk import Desk
+from chargebench.units import System, from_mg, shown
+
+_KINDS = {
+    "job-opened": "job opened",
+    "job-closed": "job closed",
+    "job-reopened": "job reopened",
+    "step-signed": "step signed",
+    "step-not-needed": "step not needed",
+    "taken-in": "taken in",
+    "follow-up": "follow-up",
+    "register": "register changed",
+}
+_OUTSIDE = {"outside": "assumed content", "difference": "difference found by weighing"}
+
+
+def mass(milligrams: int, system: System) -> str:
+    """A mass in the shop's units."""
+    return shown(from_mg(milligrams), system)
+
+
+def signed_mass(milligrams: int, system: System) -> str:
+    """A mass with its sign, as a movement."""
+    sign = "+" if milligrams > 0 else ""
+    return f"{sign}{mass(milligrams, system)}"
+
+
+def kind_words(kind: str) -> str:
+    """What an entry was."""
+    return _KINDS.get(kind, kind)
+
+
+def day(when: date) -> str:
+    """A day as people write it."""
+    return f"{when.day} {when:%b %Y}"
+
+
+def moment(when: datetime) -> str:
+    """A moment on this computer's wall clock."""
+    local = when.astimezone()
+    return f"{local.day} {local:%b %Y %H:%M}"
+
+
+def due_words(due: date | None, today: date) -> str:
+    """A due date in words: how long there is, or how long it is past."""
+    if due is None:
+        return "not known"
+    days = (due - today).days
+    if days == 0:
+        return "due today"
+    if days < 0:
+        return f"overdue by {_span(-days)}"
+    return f"in {_span(days)}, {day(due)}"
+
+
+def due_shape(due: date | None, today: date) -> str:
+    """The shape beside a due date: overdue, within a month, or none."""
+    if due is None:
+        return ""
+    days = (due - today).days
+    return "stop" if days < 0 else "check" if days <= 31 else ""
+
+
+def _span(days: int) -> str:
+    if days < 60:
+        return f"{days} day{'' if days == 1 else 's'}"
+    if days < 730:
+        return f"{days // 30} months"
+    return f"{days // 365} years"
+
+
+class Places:
+    """Places in words; register rows are read once."""
+
+    def __init__(self, desk: Desk) -> None:
+        self._rows: dict[str, Mapping[str, Mapping[str, str]]] = {
+            "equipment": desk.rows("equipment"),
+            "cylinder": desk.rows("cylinder"),
+        }
+
+    def words(self, place: str) -> str:
+        """A place as people call it."""
+        register, _, row_id = place.partition(":")
+        if register not in self._rows:
+            return _OUTSIDE.get(place, place)
+        row = self._rows[register].get(row_id, {})
+        name = row.get("refrigerant" if register == "cylinder" else "name", "")
+        return f"{row_id} {name}".strip()
