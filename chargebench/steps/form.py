@@ -84,6 +84,11 @@ class Answers:
         reading = self.reading(key)
         return None if reading is None else reading.quantity
 
+    def quantity_or(self, key: str, otherwise: Quantity) -> Quantity:
+        """A reading's quantity, or what serves where nothing usable is typed."""
+        reading = self.reading(key)
+        return otherwise if reading is None else reading.quantity
+
     def mass_mg(self, key: str) -> int | None:
         """A mass in integer milligrams."""
         reading = self.reading(key)

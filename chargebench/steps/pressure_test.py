@@ -29,7 +29,9 @@ def work_out(case: Case) -> Worked:
     if start is None or end is None:
         return NOT_WORKED
     answers = case.step("pressure_test")
-    volume = answers.quantity("volume") or case.equipment.quantity("volume")
+    volume = answers.quantity("volume")
+    if volume is None:
+        volume = case.equipment.quantity("volume")
     hold = answers.quantity("hold")
     try:
         verdict = pressure_test.judge(
@@ -71,13 +73,11 @@ def _density(temperature: Quantity, pressure: Quantity) -> Quantity | None:
 def _gauge(case: Case) -> Quantity:
     answers = case.step("pressure_test")
     row = case.instruments.get(answers.text("gauge"), NOTHING)
-    typed = answers.quantity("gauge_resolution") or row.quantity("pressure_resolution")
-    return GAUGE if typed is None else typed
+    return answers.quantity_or("gauge_resolution", row.quantity_or("pressure_resolution", GAUGE))
 
 
 def _thermometer(case: Case) -> Quantity:
-    typed = case.step("pressure_test").quantity("temperature_uncertainty")
-    return THERMOMETER if typed is None else typed
+    return case.step("pressure_test").quantity_or("temperature_uncertainty", THERMOMETER)
 
 
 def _figures(case: Case, result: PressureTested) -> tuple[Figure, ...]:
@@ -88,9 +88,9 @@ def _figures(case: Case, result: PressureTested) -> tuple[Figure, ...]:
         Figure(
             "drop",
             "Drop beyond temperature",
-            verdict.drop,
-            verdict.expanded_uncertainty,
-            verdict.expanded_uncertainty,
+            verdict.drop.to("kPa"),
+            verdict.expanded_uncertainty.to("kPa"),
+            verdict.expanded_uncertainty.to("kPa"),
         ),
     ]
     if verdict.smallest_leak is not None:
@@ -115,10 +115,11 @@ def _figures(case: Case, result: PressureTested) -> tuple[Figure, ...]:
 
 def _sentences(result: PressureTested) -> tuple[str, ...]:
     verdict = result.verdict
+    drop, doubt = verdict.drop.to("kPa"), verdict.expanded_uncertainty.to("kPa")
     says = [
         (
-            f"Pressure test: {verdict.word}; {shown(verdict.drop, 'SI')} beyond what temperature "
-            f"explains, ±{shown(verdict.expanded_uncertainty, 'SI')}."
+            f"Pressure test: {verdict.word}; {shown(drop, 'SI')} beyond what temperature "
+            f"explains, ±{shown(doubt, 'SI')}."
         )
     ]
     if verdict.ideal:

@@ -13,6 +13,8 @@ from chargebench.steps import (
     running,
     searching,
     weigh_in,
+    weigh_line,
+    weigh_moves,
 )
 from chargebench.steps.case import NOT_WORKED, Case, Worked
 
@@ -30,7 +32,7 @@ _MOVEMENTS: Mapping[str, Callable[[Case], tuple[Transfer, ...]]] = {
     "nameplate": nameplate.movements,
     "recovery": recovery.movements,
     "evacuation": evacuation.movements,
-    "weigh_in": weigh_in.movements,
+    "weigh_in": weigh_moves.movements,
     "close": closing.movements,
 }
 _REFUSALS: Mapping[str, Callable[[Case], dict[str, str]]] = {
@@ -38,7 +40,7 @@ _REFUSALS: Mapping[str, Callable[[Case], dict[str, str]]] = {
     "pressure_test": pressure_test.refusals,
     "recovery": recovery.refusals,
     "evacuation": evacuation.refusals,
-    "weigh_in": weigh_in.refusals,
+    "weigh_in": weigh_line.refusals,
 }
 
 components = searching.components
@@ -61,4 +63,4 @@ def refusals(case: Case, step: str) -> dict[str, str]:
 
 def overdraw_allowed_mg(case: Case, step: str) -> dict[str, int]:
     """How far below zero a step may take each cylinder."""
-    return weigh_in.overdraw_allowed_mg(case) if step == "weigh_in" else {}
+    return weigh_moves.overdraw_allowed_mg(case) if step == "weigh_in" else {}

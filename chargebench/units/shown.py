@@ -1,7 +1,8 @@
 """Quantities as the shop wants them shown: SI or IP, with places that fit their size.
 
 A temperature is told from a temperature difference by its unit: degC or degF is a temperature,
-kelvin or delta_degF a difference.
+kelvin or delta_degF a difference. So with pressures: kPa is a difference of pressures, any other
+unit an absolute pressure.
 """
 
 from typing import Literal
@@ -61,7 +62,16 @@ def unit_for(quantity: Quantity, system: System) -> tuple[str, int]:
     raise AssertionError(quantity)
 
 
+_PRESSURE_DIFFERENCES: dict[System, tuple[str, int, str]] = {
+    "SI": ("kPa", 1, "kPa"),
+    "IP": ("psi", 2, "psi"),
+}
+
+
 def shown(quantity: Quantity, system: System, *, like: Quantity | None = None) -> str:
     """Text of a quantity in the shop's units; `like` lends its unit to an uncertainty or limit."""
+    if str(quantity.units) == "kilopascal":
+        unit, places, label = _PRESSURE_DIFFERENCES[system]
+        return f"{show(quantity, unit, places).split(' ', maxsplit=1)[0]} {label}"
     unit, places = unit_for(quantity if like is None else like, system)
     return show(quantity, unit, places)

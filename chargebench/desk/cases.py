@@ -1,0 +1,147 @@
+"""The case a job is worked out from: folded from its entries, kept until something changes."""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+
+from chargebench import steps
+from chargebench.desk.registers import Registers
+from chargebench.errors import ChargebenchError
+from chargebench.fluids import refrigerant
+from chargebench.ledger import Entry, Reader
+from chargebench.steps import (
+    REGISTERS,
+    STEPS,
+    Answers,
+    Case,
+    Figure,
+    Signed,
+    Typed,
+    Worked,
+    answer,
+)
+from chargebench.units import shown
+
+
+class Cases(Registers):
+    """Builds each job's case once, and works its steps out once, until something is recorded."""
+
+    def __init__(self, ledger: Reader, person: str = "") -> None:
+        super().__init__(ledger, person)
+        self._cases: dict[str, Case] = {}
+        self._worked: dict[str, dict[str, Worked]] = {}
+
+    def figure_text(self, figure: Figure) -> str:
+        """A worked-out figure with its doubt, in the shop's units."""
+        if isinstance(figure.value, str):
+            return figure.value
+        text = shown(figure.value, self.units)
+        if figure.doubt is None:
+            return text
+        return f"{text} ± {shown(figure.doubt, self.units, like=figure.value)}"
+
+    def limit_text(self, figure: Figure) -> str:
+        """What a figure is held against, in the shop's units; empty where nothing is."""
+        if figure.limit is None or isinstance(figure.limit, str):
+            return figure.limit or ""
+        like = None if isinstance(figure.value, str) else figure.value
+        return shown(figure.limit, self.units, like=like)
+
+    def _changed(self) -> None:
+        self._cases.clear()
+        self._worked.clear()
+
+    def _case(self, job: str) -> Case:
+        if job not in self._cases:
+            self._cases[job] = self._build_case(job)
+        return self._cases[job]
+
+    def _worked_out(self, case: Case) -> Mapping[str, Worked]:
+        if case.job not in self._worked:
+            self._worked[case.job] = {key: steps.work_out(case, key) for key in STEPS}
+        return self._worked[case.job]
+
+    def _build_case(self, job: str) -> Case:
+        row = self.reading.job(job)
+        if row is None:
+            raise ChargebenchError("There is no such job in this shop.")
+        signed, payloads = fold_steps(self.reading.entries(job=job))
+        answers = {
+            key: answer(form, payloads[key] if key in payloads else self.reading.typed(job, key))
+            for key, form in STEPS.items()
+        }
+        equipment = self.answers("equipment", row.equipment)
+        place = f"equipment:{row.equipment}"
+        content = [each for each in self.reading.balances(place) if each.place == place]
+        bare = Case(
+            job=job,
+            number=row.number,
+            state=row.state,
+            today=self.today,
+            rule_set=self.rule_set,
+            equipment_id=row.equipment,
+            equipment=equipment,
+            site=self.answers("site", equipment.text("site")),
+            answers=answers,
+            signed=signed,
+            cylinders={
+                key: answer(REGISTERS["cylinder"], each)
+                for key, each in self.rows("cylinder").items()
+            },
+            cylinder_content_mg=self._contents(),
+            equipment_content_mg=sum(each.mass_mg for each in content),
+            equipment_seen=bool(content),
+            instruments={
+                key: answer(REGISTERS["instrument"], each)
+                for key, each in self.rows("instrument").items()
+            },
+            people={key: each.get("name", key) for key, each in self.rows("person").items()},
+        )
+        return _with_refrigerant(bare)
+
+    def _contents(self) -> dict[str, dict[str, int]]:
+        contents: dict[str, dict[str, int]] = {}
+        for balance in self.reading.balances("cylinder:"):
+            held = contents.setdefault(balance.place.removeprefix("cylinder:"), {})
+            held[balance.refrigerant] = balance.mass_mg
+        return contents
+
+    def _with(self, case: Case, step: str, answers: Answers) -> Case:
+        return _with_refrigerant(replace(case, answers={**case.answers, step: answers}))
+
+    def _signed_payload(self, job: str, step: str) -> Typed | None:
+        _, payloads = fold_steps(self.reading.entries(job=job))
+        return payloads.get(step)
+
+
+def fold_steps(entries: Iterable[Entry]) -> tuple[dict[str, Signed], dict[str, Typed]]:
+    """Which steps of a job stand signed or set aside after all its entries, and their text."""
+    standing: dict[str, Entry] = {}
+    for entry in entries:
+        if entry.kind in ("step-signed", "step-not-needed", "follow-up"):
+            standing[entry.payload["step"]] = entry
+        elif entry.kind == "reversal":
+            standing = {
+                key: each for key, each in standing.items() if each.id != entry.payload["reverses"]
+            }
+    signed = {
+        key: Signed(
+            entry=entry.id,
+            number=entry.number,
+            by=entry.by,
+            happened_at=entry.happened_at,
+            needed=entry.kind != "step-not-needed",
+            reason=entry.payload.get("reason", ""),
+        )
+        for key, entry in standing.items()
+    }
+    typed = {
+        key: entry.payload["typed"]
+        for key, entry in standing.items()
+        if entry.kind != "step-not-needed"
+    }
+    return signed, typed
+
+
+def _with_refrigerant(case: Case) -> Case:
+    name = case.nameplate("refrigerant")
+    return replace(case, refrigerant=refrigerant(name) if name else None)
