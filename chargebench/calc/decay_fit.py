@@ -20,8 +20,8 @@ _T95 = {
     20: 2.09, 25: 2.06, 30: 2.04, 40: 2.02, 50: 2.01, 100: 1.984,
 }  # fmt: skip
 _T95_LIMIT = 1.960
-_ANGLES = np.linspace(0.0, 2 * math.pi, 96, endpoint=False)
-_TIMES = 72  # time constants tried
+_ANGLES = np.linspace(0.0, 2 * math.pi, 64, endpoint=False)
+_TIMES, _FINER = 36, 16  # time constants tried, and again around the best
 _LEAST_FOR_CURVES = 5  # readings; with fewer only constant and line can be told apart
 
 
@@ -162,15 +162,35 @@ def _solutions(times: Array, pressures: Array) -> _Solutions:
         return _Solutions(constant, line)
     length, steps = float(times[-1]), np.diff(times)
     shortest = max(float(np.min(steps[steps > 0])) / 2, length / 200)
-    taus = [float(tau) for tau in np.geomspace(shortest, length, _TIMES)]
-    knees = [float(knee) for knee in np.geomspace(length / 400, length / 4, _TIMES // 4)]
+    single, both = (
+        _by_time(line=line, shortest=shortest, longest=length, times=times, pressures=pressures)
+        for line in (False, True)
+    )
+    knees = [float(knee) for knee in np.geomspace(length / 400, length / 4, _TIMES)]
     return _Solutions(
         constant,
         line,
-        single=_solve([_Shape(tau=tau) for tau in taus], times, pressures),
-        both=_solve([_Shape(line=True, tau=tau) for tau in taus], times, pressures),
+        single=single,
+        both=both,
         logs=_solve([_Shape(knee=knee) for knee in knees], times, pressures),
     )
+
+
+def _by_time(
+    *, line: bool, shortest: float, longest: float, times: Array, pressures: Array
+) -> list[_Solved]:
+    """Exponentials of all time constants: a coarse grid, then a finer one around the best.
+
+    Too coarse a grid would leave a remainder that a line takes up, and a leak be seen in it.
+    """
+    found: list[_Solved] = []
+    low, high, count = shortest, longest, _TIMES
+    for _ in range(2):
+        taus = [float(tau) for tau in np.geomspace(low, high, count)]
+        found += _solve([_Shape(line=line, tau=tau) for tau in taus], times, pressures)
+        best, step = _least(found).shape.tau or low, (high / low) ** (1 / (count - 1))
+        low, high, count = max(best / step, shortest), min(best * step, longest), _FINER
+    return found
 
 
 _PARAMETERS = {"constant": 2, "line": 3, "exponential": 4, "line + exponential": 5, "log rise": 4}

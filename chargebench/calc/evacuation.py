@@ -11,9 +11,22 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 from chargebench.calc.decay_fit import Fit, fit
+from chargebench.calc.decay_rules import DecayRule, RuleResult, RuleWord, standard_rules
 from chargebench.errors import OutsideDomain
-from chargebench.units import Q, Quantity
 
+__all__ = [
+    "MICRON_PA",
+    "DecayLimits",
+    "DecayRule",
+    "DecayVerdict",
+    "DecayWord",
+    "RuleResult",
+    "RuleWord",
+    "judge",
+    "standard_rules",
+]
+
+_PA_LEAST, _PA_MOST = 1e-6, 1e7  # sanity fences: far outside any decay test
 NOT_WATER = (
     "It levels off, but above the vapour pressure of water at the temperature given: not water "
     "alone. Refrigerant out of the oil or a leak stays possible."
@@ -66,6 +79,22 @@ class DecayVerdict:
         """Leak [micron/min] that can not be excluded."""
         return None if self.slope_upper is None else self.slope_upper / MICRON_PA
 
+    @property
+    def sentences(self) -> tuple[str, str]:
+        """The verdict; and what can not be excluded, with the minutes more that would decide."""
+        not_firm = "" if self.firm or self.word is DecayWord.UNDECIDED else ", not firm yet"
+        verdict = f"{self.word.value.capitalize()}{not_firm}. {self.reason}"
+        rest = []
+        if self.slope_upper is not None and self.slope_upper_micron is not None:
+            rest.append(
+                f"A leak below {self.slope_upper_micron:.1f} micron/min "
+                f"({self.slope_upper:.2f} Pa/min) can not be excluded"
+            )
+        if self.minutes_more > 0:
+            rest.append(f"go on for {math.ceil(self.minutes_more)} more minutes")
+        text = "; ".join(rest)
+        return verdict, f"{text[:1].upper()}{text[1:]}." if text else ""
+
 
 def _undecided(reason: str, minutes: float, limits: DecayLimits) -> DecayVerdict:
     more = max(limits.minutes_firm - minutes, 0.0)
@@ -97,7 +126,7 @@ def judge(
     Returns
     -------
     DecayVerdict [Pa/min, min]
-        Word, reason, the slope that can not be excluded, minutes more, fitted shape and band.
+        Word, reason, the slope that can not be excluded, minutes more, fitted shape.
 
     Raises
     ------
@@ -106,9 +135,8 @@ def judge(
 
     Notes
     -----
-    p(t) = p0 + (Q/V) t + b (1 - exp(-t/tau)): a leak is a straight line while p is far below the
-    air's pressure; evaporation and desorption level off. Slow outgassing rises as a logarithm and
-    passes for either, so it is fitted too. Limits are 95 % profile-likelihood limits.
+    p(t) = p0 + (Q/V) t + b (1 - exp(-t/tau)): a leak is straight while p is far below the air's;
+    water levels off; outgassing may rise as a logarithm. Limits: profile likelihood, 95 %.
 
     Source
     ------
@@ -116,7 +144,7 @@ def judge(
     """
     readings = _in_order(minutes, pascals)
     length = readings[-1][0] - readings[0][0] if readings else 0.0
-    if len({at for at, _ in readings}) < 3:
+    if len({round(at, 3) for at, _ in readings}) < 3:
         return _undecided("At least three readings at different times are needed.", length, limits)
     times, pressures = zip(*readings, strict=True)
     fitted = fit(times, pressures, noise_floor=limits.noise_floor)
@@ -139,7 +167,7 @@ def judge(
 
 def _in_order(minutes: Sequence[float], pascals: Sequence[float]) -> list[tuple[float, float]]:
     readings = sorted(zip(minutes, pascals, strict=True))
-    if not all(math.isfinite(at) and math.isfinite(pa) and pa > 0 for at, pa in readings):
+    if not all(abs(at) <= 1e7 and _PA_LEAST <= pa <= _PA_MOST for at, pa in readings):
         raise OutsideDomain(
             "Expected finite times and absolute pressures above zero; a gauge that shows 0 micron "
             "is below its range: enter the smallest figure it can show."
@@ -187,92 +215,3 @@ def _minutes_more(fitted: Fit, length: float, limits: DecayLimits) -> float:
     distance = abs(fitted.best_slope - limits.slope_allowed * MICRON_PA)
     factor = (half / distance) ** (2 / 3) if distance > 0 else 2.0
     return math.ceil(length * (min(max(factor, 1.25), 2.0) - 1))
-
-
-class RuleWord(StrEnum):
-    """How a decay test stands against a standard's pass rule."""
-
-    PASSED = "passed"
-    FAILED = "failed"
-    TOO_SHORT = "not held long enough"
-    NOT_DEEP = "vacuum not deep enough"
-
-
-@dataclass(frozen=True, slots=True)
-class DecayRule:
-    """Pass rule of a standard or a maker: pull down to, hold for, rise or end at most."""
-
-    name: str
-    pull_to: Quantity
-    hold: Quantity
-    source: str
-    allowed_rise: Quantity | None = None
-    end_at_most: Quantity | None = None
-    strictly_below: bool = False  # the start must be below `pull_to`, not at it
-
-
-@dataclass(frozen=True, slots=True)
-class RuleResult:
-    """A pass rule applied to the readings."""
-
-    rule: DecayRule
-    word: RuleWord
-    start: Quantity
-    highest_rise: Quantity
-    held: Quantity
-    minutes_more: float
-
-
-def standard_rules(
-    minutes: Sequence[float], pascals: Sequence[float], rules: Sequence[DecayRule]
-) -> tuple[RuleResult, ...]:
-    """Pass rules of standards and makers, applied to the same readings.
-
-    Parameters
-    ----------
-    minutes : sequence of float [min], shape (n,)
-        Times of the readings; the hold begins at the first.
-    pascals : sequence of float [Pa], shape (n,)
-        Absolute pressures.
-    rules : sequence of DecayRule [Pa, h]
-        Rows of the rule set.
-
-    Returns
-    -------
-    tuple of RuleResult [Pa, h, min]
-        In the order of the rules; none without readings.
-
-    Notes
-    -----
-    A rule fails as soon as one reading within the hold is above it; it passes only when the hold
-    is over. Readings after the hold are not asked for and do not count.
-
-    Source
-    ------
-    RD552/2019, IF-09 1.6 (a pass rule of this form; the figures are rule-set data).
-    """
-    readings = sorted(zip(minutes, pascals, strict=True))
-    return tuple(_apply(rule, readings) for rule in rules) if readings else ()
-
-
-def _apply(rule: DecayRule, readings: Sequence[tuple[float, float]]) -> RuleResult:
-    first, start = readings[0]
-    hold, target = rule.hold.m_as("min"), rule.pull_to.m_as("Pa")
-    # The reading that ends the hold counts: nothing is known between it and the one before.
-    within = [(at - first, pa) for at, pa in readings if at - first <= hold * (1 + 1e-9)]
-    after = [(at - first, pa) for at, pa in readings if at - first > hold * (1 + 1e-9)]
-    if within[-1][0] < hold * (1 - 1e-9) and after:
-        within.append(after[0])
-    rise, held = max(pa for _, pa in within) - start, within[-1][0]
-    slack = 1e-9 * max(start, 1.0)  # typed decimals, not the bits of their conversion, decide
-    rise_bad = rule.allowed_rise is not None and rise > rule.allowed_rise.m_as("Pa") + slack
-    end_bad = rule.end_at_most is not None and start + rise > rule.end_at_most.m_as("Pa") + slack
-    too_high = start > target + slack or (rule.strictly_below and start >= target - slack)
-    more = max(hold - held, 0.0)
-    if too_high:
-        word = RuleWord.NOT_DEEP
-    elif rise_bad or end_bad:
-        word = RuleWord.FAILED
-    else:
-        word = RuleWord.TOO_SHORT if more > 1e-9 * hold else RuleWord.PASSED
-    return RuleResult(rule, word, Q(start, "Pa"), Q(rise, "Pa"), Q(held / 60, "hour"), more)

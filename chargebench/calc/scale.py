@@ -75,13 +75,13 @@ def charge_budget(
     repeatability : Quantity [g]
         Standard deviation of one reading; zero if unknown.
     gain : Quantity [percent]
-        Largest error of the scale in proportion to the mass, as its certificate or maker gives it.
+        Largest error of the scale in proportion to the mass.
     net : Quantity [g]
         Sum of the net masses.
     hose_half_width : Quantity [g]
         Half of the range the hose content may lie in, over all lines.
     lines : int
-        Number of net masses; each is the difference of two readings.
+        Number of net masses, two readings each.
 
     Returns
     -------
@@ -98,29 +98,15 @@ def charge_budget(
     JCGM100, 4.3.7 and 5.1.2.
     """
     assert lines >= 1, "a charge has at least one line"
-    root = math.sqrt(2 * lines)
-    zero = Q(0, "g")
+    step = net_uncertainty(resolution=resolution, repeatability=Q(0, "g")) * math.sqrt(lines)
+    spread = Q(abs(repeatability.m_as("g")) * math.sqrt(2 * lines), "g")
+    off = Q(abs(gain.m_as("") * net.m_as("g")) / math.sqrt(3), "g")
+    hose = Q(abs(hose_half_width.m_as("g")) / math.sqrt(3), "g")
     budget = (
-        BudgetLine(
-            "resolution",
-            net_uncertainty(resolution=resolution, repeatability=zero) * math.sqrt(lines),
-            f"{2 * lines} readings, each within half a step",
-        ),
-        BudgetLine(
-            "repeatability",
-            Q(abs(repeatability.m_as("g")) * root, "g"),
-            f"{2 * lines} readings, standard deviation from the certificate",
-        ),
-        BudgetLine(
-            "gain",
-            Q(abs(gain.m_as("") * net.m_as("g")) / math.sqrt(3), "g"),
-            "largest error in proportion to the mass",
-        ),
-        BudgetLine(
-            "hose content",
-            Q(abs(hose_half_width.m_as("g")) / math.sqrt(3), "g"),
-            "within the half-width given",
-        ),
+        BudgetLine("resolution", step, f"{2 * lines} readings, each within half a step"),
+        BudgetLine("repeatability", spread, f"{2 * lines} readings, by the certificate"),
+        BudgetLine("gain", off, "largest error in proportion to the mass"),
+        BudgetLine("hose content", hose, "within the half-width given"),
     )
     combined = math.hypot(*(line.standard_uncertainty.m_as("g") for line in budget))
     return Budget(budget, Q(combined, "g"), Q(COVERAGE * combined, "g"))

@@ -104,6 +104,30 @@ def test_that_a_verdict_before_20_minutes_is_not_firm_and_says_how_long_to_go_on
     assert (found.word, found.firm, found.minutes_more) == (DecayWord.TIGHT, False, 8)
 
 
+def test_that_two_sentences_say_the_verdict_and_what_it_leaves_open() -> None:
+    first, second = microns(lambda _: 300, every_minute(12)).sentences
+    assert first.startswith("Tight, not firm yet. ")
+    assert second.startswith("A leak below ")
+    assert second.endswith(" Pa/min) can not be excluded; go on for 8 more minutes.")
+    firm = microns(lambda at: (300 + 60 * at) * wobble(at), every_minute(20)).sentences
+    assert firm[0].startswith("Leak. ")
+    assert "go on" not in firm[1]
+    assert judge([], []).sentences[1] == "Go on for 20 more minutes."
+    assert judge([0, 20], [40, 40]).sentences[1] == ""
+
+
+def test_that_a_long_test_has_narrow_limits() -> None:
+    found = microns(lambda at: (300 + 60 * at) * wobble(at), every_minute(120))
+    assert found.slope_lower is not None
+    assert found.slope_upper is not None
+    # The gauge's own 10 % stays, however long the test.
+    assert 1.1**2 < found.slope_upper / found.slope_lower < 1.1**2 * 1.02
+
+
+def test_that_times_nearer_than_a_clock_shows_are_one_time() -> None:
+    assert judge([0, 5e-324, 1e-9, 20], [40, 40, 40, 40]).fit is None
+
+
 def test_that_nothing_is_said_before_10_minutes() -> None:
     found = microns(lambda at: 300 + 100 * at, every_minute(9))
     assert found.word is DecayWord.UNDECIDED
@@ -165,7 +189,7 @@ def test_that_what_rises_above_the_vapour_pressure_of_water_is_not_called_moistu
     assert "not water" in found.reason
 
 
-@pytest.mark.parametrize("bad", [0.0, -1.0, math.nan, math.inf])
+@pytest.mark.parametrize("bad", [0.0, -1.0, math.nan, math.inf, 5e-324, 1e300])
 def test_that_an_impossible_pressure_is_refused(bad: float) -> None:
     with pytest.raises(OutsideDomain, match="above zero"):
         judge([0, 5, 10], [40, bad, 41])

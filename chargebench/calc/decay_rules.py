@@ -1,0 +1,96 @@
+"""Pass rules of standards and makers on a decay test, beside our own verdict; needs no numpy."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from chargebench.units import Q, Quantity
+
+
+class RuleWord(StrEnum):
+    """How a decay test stands against a standard's pass rule."""
+
+    PASSED = "passed"
+    FAILED = "failed"
+    TOO_SHORT = "not held long enough"
+    NOT_DEEP = "vacuum not deep enough"
+
+
+@dataclass(frozen=True, slots=True)
+class DecayRule:
+    """Pass rule of a standard or a maker: pull down to, hold for, rise or end at most."""
+
+    name: str
+    pull_to: Quantity
+    hold: Quantity
+    source: str
+    allowed_rise: Quantity | None = None
+    end_at_most: Quantity | None = None
+    strictly_below: bool = False  # the start must be below `pull_to`, not at it
+
+
+@dataclass(frozen=True, slots=True)
+class RuleResult:
+    """A pass rule applied to the readings."""
+
+    rule: DecayRule
+    word: RuleWord
+    start: Quantity
+    highest_rise: Quantity
+    held: Quantity
+    minutes_more: float
+
+
+def standard_rules(
+    minutes: Sequence[float], pascals: Sequence[float], rules: Sequence[DecayRule]
+) -> tuple[RuleResult, ...]:
+    """Pass rules of standards and makers, applied to the same readings.
+
+    Parameters
+    ----------
+    minutes : sequence of float [min], shape (n,)
+        Times of the readings; the hold begins at the first.
+    pascals : sequence of float [Pa], shape (n,)
+        Absolute pressures.
+    rules : sequence of DecayRule [Pa, h]
+        Rows of the rule set.
+
+    Returns
+    -------
+    tuple of RuleResult [Pa, h, min]
+        In the order of the rules; none without readings.
+
+    Notes
+    -----
+    A rule fails as soon as one reading within the hold is above it; it passes only when the hold
+    is over. Readings after the hold are not asked for and do not count.
+
+    Source
+    ------
+    RD552/2019, IF-09 1.6 (a pass rule of this form; the figures are rule-set data).
+    """
+    readings = sorted(zip(minutes, pascals, strict=True))
+    return tuple(_apply(rule, readings) for rule in rules) if readings else ()
+
+
+def _apply(rule: DecayRule, readings: Sequence[tuple[float, float]]) -> RuleResult:
+    first, start = readings[0]
+    hold, target = rule.hold.m_as("min"), rule.pull_to.m_as("Pa")
+    # The reading that ends the hold counts: nothing is known between it and the one before.
+    within = [(at - first, pa) for at, pa in readings if at - first <= hold * (1 + 1e-9)]
+    after = [(at - first, pa) for at, pa in readings if at - first > hold * (1 + 1e-9)]
+    if within[-1][0] < hold * (1 - 1e-9) and after:
+        within.append(after[0])
+    rise, held = max(pa for _, pa in within) - start, within[-1][0]
+    slack = 1e-9 * max(start, 1.0)  # typed decimals, not the bits of their conversion, decide
+    rise_bad = rule.allowed_rise is not None and rise > rule.allowed_rise.m_as("Pa") + slack
+    end_bad = rule.end_at_most is not None and start + rise > rule.end_at_most.m_as("Pa") + slack
+    too_high = start > target + slack or (rule.strictly_below and start >= target - slack)
+    more = max(hold - held, 0.0)
+    if too_high:
+        word = RuleWord.NOT_DEEP
+    elif rise_bad or end_bad:
+        word = RuleWord.FAILED
+    else:
+        word = RuleWord.TOO_SHORT if more > 1e-9 * hold else RuleWord.PASSED
+    return RuleResult(rule, word, Q(start, "Pa"), Q(rise, "Pa"), Q(held / 60, "hour"), more)
