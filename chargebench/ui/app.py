@@ -1,7 +1,6 @@
 """Start of the desktop: the shell is on the screen before anything heavy is imported."""
 
 import sys
-from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -20,9 +19,24 @@ WARM_UP_MS = 300  # after the first page: the property process starts beside, th
 
 def default_shop() -> Path:
     """Where this person's shop is kept."""
+    return _folder() / "shop.chargebench"
+
+
+def _folder() -> Path:
     import platformdirs
 
-    return platformdirs.user_data_path("chargebench") / "shop.chargebench"
+    return platformdirs.user_data_path("chargebench", appauthor=False)
+
+
+def _sample() -> "Desk":
+    """The sample shop as it was left, or built now."""
+    from chargebench.desk import Desk, sample
+
+    path = _folder() / "sample.chargebench"
+    if path.exists():
+        return Desk.open(path)
+    path.parent.mkdir(parents=True, exist_ok=True)
+    return sample.build(path)
 
 
 class _Start:
@@ -32,11 +46,9 @@ class _Start:
         self,
         window: MainWindow,
         shop: "Desk | Path | None",
-        sample: "Callable[[], Desk] | None",
     ) -> None:
         self._window = window
         self._shop = shop
-        self._sample = sample
         self.desk: Desk | None = None
         window.painted.connect(lambda: QTimer.singleShot(0, self.open))
 
@@ -64,16 +76,14 @@ class _Start:
         from chargebench.ui.firststart import FirstStart
 
         page = FirstStart(default_shop())
-        page.sample.setVisible(self._sample is not None)
         page.made.connect(self._take)
         page.sample_wanted.connect(self._look_at_sample)
         self._window.show_page(page)
         page.make.setFocus()
 
     def _look_at_sample(self) -> None:
-        assert self._sample is not None
         try:
-            self._take(self._sample())
+            self._take(_sample())
         except ChargebenchError as refusal:
             self._window.tell(str(refusal))
 
@@ -83,11 +93,10 @@ class _Start:
         fluids.warm_up()
 
 
-def run(shop: "Desk | Path | None" = None, *, sample: "Callable[[], Desk] | None" = None) -> int:
+def run(shop: "Desk | Path | None" = None) -> int:
     """Show the window until it is closed.
 
-    `shop` is an open desk, a shop file, or None for this person's own shop; `sample` opens the
-    sample shop where there is none yet.
+    `shop` is an open desk, a shop file, or None for this person's own shop.
     """
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
@@ -95,7 +104,7 @@ def run(shop: "Desk | Path | None" = None, *, sample: "Callable[[], Desk] | None
     theme.apply(app)
     theme.follow_system(app)
     window = MainWindow()
-    start = _Start(window, shop, sample)
+    start = _Start(window, shop)
     before = sys.excepthook
     sys.excepthook = trouble.hook(window.tell, trouble.default_log)
     try:

@@ -61,21 +61,21 @@ class BenchArea(QStackedWidget):
         self._notifier = notifier
         self.list = JobList(desk)
         self._page: JobPage | None = None
-        self._search = QTimer(self)
-        self._search.setSingleShot(True)
-        self._search.setInterval(_SEARCH_MS)
-        self._search.timeout.connect(self.read)
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(_SEARCH_MS)
+        self._pause.timeout.connect(self.read)
         self._build()
         self.addWidget(self._list_page)
         notifier.changed.connect(self._changed)
 
     def _build(self) -> None:
         self._list_page = QWidget()
-        self.find = QLineEdit()
-        self.find.setPlaceholderText("job, equipment, site, refrigerant")
-        self.find.setAccessibleName("Find a job")
+        self.search = QLineEdit()
+        self.search.setPlaceholderText("job, equipment, site, refrigerant")
+        self.search.setAccessibleName("Find a job")
         label = QLabel("&Find")
-        label.setBuddy(self.find)
+        label.setBuddy(self.search)
         self.state = QComboBox()
         self.state.addItems([text for text, _ in _STATES])
         self.state.setAccessibleName("Which jobs")
@@ -89,7 +89,7 @@ class BenchArea(QStackedWidget):
         self.table = self._build_table()
         top = QHBoxLayout()
         top.addWidget(label)
-        top.addWidget(self.find, 1)
+        top.addWidget(self.search, 1)
         for each in (self.state, self.registers, self.new):
             top.addWidget(each)
         column = QVBoxLayout(self._list_page)
@@ -99,8 +99,8 @@ class BenchArea(QStackedWidget):
         column.addWidget(self.new_job)
         column.addWidget(self.empty)
         column.addWidget(self.table, 1)
-        self.find.textChanged.connect(lambda _: self._search.start())
-        self.find.returnPressed.connect(self._first)
+        self.search.textChanged.connect(lambda _: self._pause.start())
+        self.search.returnPressed.connect(self._first)
         self.state.currentIndexChanged.connect(lambda _: self.read())
         self.new.clicked.connect(lambda _: self.new_job.ask())
         self.registers.clicked.connect(lambda _: self._open_registers())
@@ -108,7 +108,7 @@ class BenchArea(QStackedWidget):
         self.new_job.put_away.connect(self._put_away)
         shortcut = QShortcut(QKeySequence("Ctrl+N"), self._list_page)
         shortcut.activated.connect(self.new_job.ask)
-        QShortcut(QKeySequence("Ctrl+F"), self._list_page).activated.connect(self.find.setFocus)
+        QShortcut(QKeySequence("Ctrl+F"), self._list_page).activated.connect(self.search.setFocus)
 
     def _build_table(self) -> _Table:
         table = _Table()
@@ -131,18 +131,18 @@ class BenchArea(QStackedWidget):
     def read(self) -> None:
         """Read the list again."""
         state = _STATES[self.state.currentIndex()][1]
-        self.list.read(self.find.text().strip(), state)
+        self.list.read(self.search.text().strip(), state)
         nothing = not self.list.rowCount()
         self.table.setVisible(not nothing)
         self.empty.setVisible(nothing)
-        looked_for = bool(self.find.text().strip()) or state == "closed"
+        looked_for = bool(self.search.text().strip()) or state == "closed"
         self.empty.setText(_NOTHING_FOUND if looked_for else _NOTHING_YET)
         self._widths()
 
     def _widths(self) -> None:
         line, wide = theme.em(), self.width()
-        for column, share in enumerate((6, 16, 7, 7, 9)):
-            self.table.setColumnWidth(column, min(line * share, wide * share // 55))
+        for column, share in enumerate((6, 19, 7, 7, 9)):
+            self.table.setColumnWidth(column, min(line * share * 5 // 4, wide * share // 62))
 
     def open_row(self, row: int) -> None:
         """Open the job of a row."""
@@ -183,7 +183,7 @@ class BenchArea(QStackedWidget):
             self._page.flush()
 
     def _first(self) -> None:
-        self._search.stop()
+        self._pause.stop()
         self.read()
         if self.list.rowCount():
             self.open_row(0)

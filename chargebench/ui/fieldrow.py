@@ -165,6 +165,8 @@ class FieldRow(QWidget):
             refusal = self._tell_pick(self.editor) or refusal
         elif isinstance(self.editor, LineEdit):
             self.editor.say(self._understood(answers))
+        elif isinstance(self.editor, Choice | YesNo):
+            self.editor.say("needed" if self.field.required and not self.text() else "")
         if refusal != self.refusal.text():
             self.refusal.setText(refusal)
             self.refusal.setVisible(bool(refusal))

@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent, QWheelEvent
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
@@ -130,6 +130,7 @@ class Choice(QComboBox):
 
     def __init__(self, choices: tuple[str, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._says = ""
         self.addItems(["", *choices])
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumContentsLength(8)
@@ -160,6 +161,23 @@ class Choice(QComboBox):
             return
         super().keyPressEvent(event)
 
+    def say(self, text: str) -> None:
+        """Write what is wanted while nothing is chosen."""
+        if text != self._says:
+            self._says = text
+            self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
+        """Draw what is wanted into the empty choice."""
+        super().paintEvent(event)
+        if self._says and not self.currentText():
+            painter = QPainter(self)
+            painter.setPen(QColor(theme.colours().faint))
+            room = self.rect().adjusted(theme.em() // 2, 0, -theme.em() * 2, 0)
+            side = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+            painter.drawText(room, side, self._says)
+            painter.end()
+
     def showPopup(self) -> None:  # noqa: N802 - Qt's name
         """Make the list as wide as its widest choice."""
         wide = self.view().sizeHintForColumn(0) + theme.em() * 2
@@ -189,6 +207,9 @@ class YesNo(QWidget):
             button.installEventFilter(self)
             layout.addWidget(button)
         layout.addStretch()
+        self._wants = QLabel()
+        self._wants.setProperty("weight", "faint")
+        layout.addWidget(self._wants)
         self._buttons["no"].setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.setFocusProxy(self._buttons["yes"])
 
@@ -205,6 +226,10 @@ class YesNo(QWidget):
         """Only to be read."""
         for button in self._buttons.values():
             button.setDisabled(locked)
+
+    def say(self, text: str) -> None:
+        """Write what is wanted while nothing is said."""
+        self._wants.setText("" if self.text() else text)
 
     def name(self, label: str) -> None:
         """Name both buttons for a screen reader."""

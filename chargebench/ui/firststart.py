@@ -80,7 +80,7 @@ class FirstStart(QStackedWidget):
         self._tell()
         self.make.clicked.connect(lambda _: self.begin())
         self.sample.clicked.connect(lambda _: self.sample_wanted.emit())
-        self.keep.clicked.connect(lambda _: self.create())
+        self.keep.clicked.connect(lambda _: self.make_shop())
         self.back.clicked.connect(lambda _: self.setCurrentIndex(0))
 
     def _choices(self) -> QWidget:
@@ -143,7 +143,7 @@ class FirstStart(QStackedWidget):
     def _tell(self, refused: Mapping[str, str] | None = None) -> None:
         self.form.tell(answer(FIRST, self.form.typed()), refused)
 
-    def create(self) -> None:
+    def make_shop(self) -> None:
         """Make the shop."""
         typed = {key: text for key, text in self.form.typed().items() if isinstance(text, str)}
         answers = answer(FIRST, typed)

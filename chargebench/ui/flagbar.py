@@ -78,6 +78,7 @@ class FlagBar(QFrame):
         super().__init__(parent)
         self.setObjectName("panel")
         self._flags: tuple[Flag, ...] = ()
+        self._shown = False
         self.worst = FlagLine()
         self.more = QPushButton()
         self.more.setCheckable(True)
@@ -104,8 +105,9 @@ class FlagBar(QFrame):
 
     def show_flags(self, flags: Sequence[Flag]) -> None:
         """Show flags, worst first."""
-        if tuple(flags) == self._flags and self.worst.text():
+        if tuple(flags) == self._flags and self._shown:
             return
+        self._shown = True
         self._flags = tuple(flags)
         self.worst.show_flag(self._flags[0] if self._flags else None)
         others = len(self._flags) - 1

@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from chargebench.desk import Desk
+from chargebench.desk.views import TickLine
 from chargebench.steps import Answers, Asks, Field, Form, Typed
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import FieldRow, KnowsRows
@@ -14,7 +15,7 @@ from chargebench.ui.fields import LongText
 from chargebench.ui.lines import LinesField
 from chargebench.ui.pick import PickEdit
 from chargebench.ui.registerdialog import make_row
-from chargebench.ui.ticks import TickLine, TicksField
+from chargebench.ui.ticks import TicksField
 from chargebench.ui.undo import TypedUndo
 
 BESIDE_EMS = 30  # narrower than this, labels stand above their editors
@@ -129,6 +130,10 @@ class FormView(QScrollArea):
         """Show what was typed earlier."""
         self._put(typed)
         self._undo.start(self.typed())
+
+    def set_foot(self, foot: QWidget) -> None:
+        """Put something under the last field, inside what scrolls."""
+        self._column.insertWidget(self._column.count() - 1, foot)
 
     def type_over(self, part: Typed) -> None:
         """Put a part of the form in a person's stead; counts as typed."""

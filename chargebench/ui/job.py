@@ -20,7 +20,8 @@ from chargebench.ui.signing import ReasonLine
 from chargebench.ui.stepcolumn import StepColumn
 from chargebench.ui.steppane import AFTER_CLOSING, StepPane
 
-COLUMN_EMS, SIDE_EMS = 40, 56  # page widths from which the steps and the side panel stand beside
+LOW_EMS = 28  # page height under which everything but the form gives way
+COLUMN_EMS, SIDE_EMS = 42, 58  # page widths from which the steps and the side panel stand beside
 
 
 class JobPage(QWidget):
@@ -145,13 +146,18 @@ class JobPage(QWidget):
     def _read(self) -> JobView:
         view = self._desk.job(self._job)
         self._view = view
-        self.title.setText(f"{view.number}  {view.title}")
-        closed = "" if view.state == "open" else " · closed"
-        self.headline.setText(view.headline + closed)
+        self._write_title(low=self.headline.isHidden())
         self.close_button.setVisible(view.state == "open")
         self.reopen_button.setVisible(view.state != "open")
         self.steps.show_steps(view.steps)
         return view
+
+    def _write_title(self, *, low: bool) -> None:
+        if self._view is not None:
+            title = f"{self._view.number}  {self._view.title}"
+            said = self._view.headline + ("" if self._view.state == "open" else " · closed")
+            self.title.setText(f"{title} · {said}" if low else title)
+            self.headline.setText(said)
 
     def _show_step(self, key: str) -> None:
         self.pane.clear()
@@ -265,13 +271,20 @@ class JobPage(QWidget):
         width = self.width() / theme.em()
         beside = width >= SIDE_EMS
         self.steps.setVisible(width >= COLUMN_EMS)
-        self.steps.setFixedWidth(theme.em() * 10)
+        self.steps.setFixedWidth(theme.em() * 12)
         for each in (self.previous, self.next):
             each.setVisible(width < COLUMN_EMS)
         self.turn.setVisible(not beside)
         turned = self.turn.isChecked() and not beside
         self.side.setVisible(beside or turned)
         self.pane.setVisible(not turned)
+        low = self.height() / theme.em() < LOW_EMS
+        self.pane.set_low(low=low)
+        self.purpose.setVisible(not low)
+        self.headline.setVisible(not low)
+        self.title.setProperty("weight", "head" if low else "title")
+        self.title.style().polish(self.title)
+        self._write_title(low=low)
         self._body.setColumnStretch(1, 0 if turned else 5)
         self._body.setColumnStretch(2, 5 if turned else (3 if beside else 0))
 

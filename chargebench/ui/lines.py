@@ -160,6 +160,7 @@ class LinesField(QWidget):
             self._drop(self._lines[-1])
         while len(self._lines) < wanted:
             self._append()
+        self.label.setBuddy(self.editors()[0])
         for number, line in enumerate(self._lines):
             line.put(typed[number] if number < len(typed) else {})
         self._arrange()
@@ -221,6 +222,7 @@ class LinesField(QWidget):
             self._drop(line)
         self._arrange()
         self.edited.emit()
+        self.label.setBuddy(self.editors()[0])
         near = self._lines[min(place, len(self._lines) - 1)]
         next(iter(near.rows.values())).editor.setFocus()
 

@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QStringListModel, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QCompleter, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QCompleter, QWidget
 
 from chargebench.ui.fields import LineEdit
 
@@ -43,13 +43,18 @@ class PickEdit(LineEdit):
         self._list = QStringListModel(self)
         self._matches = _Matches(self._list, self._id_at)
         self._matches.setParent(self)
-        self._matches.popup().setObjectName("matches")
+        self._popup().setObjectName("matches")
         self._matches.setMaxVisibleItems(8)
-        self._matches.activated[QModelIndex].connect(self._taken)
+        self._matches.activated[QModelIndex].connect(self._taken)  # type: ignore[index]
         self.setCompleter(self._matches)
         self.setPlaceholderText("id or part of the name")
         self.textEdited.connect(self._fill)
         self.editingFinished.connect(self.settle)
+
+    def _popup(self) -> QAbstractItemView:
+        popup = self._matches.popup()
+        assert popup is not None
+        return popup
 
     def reread(self) -> None:
         """Read the register again."""
@@ -102,8 +107,8 @@ class PickEdit(LineEdit):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         """Down lists what there is."""
-        popup = self._matches.popup()
-        if event.key() == Qt.Key.Key_Down and not event.modifiers() and not popup.isVisible():
+        down = event.key() == Qt.Key.Key_Down and not event.modifiers()
+        if down and not self._popup().isVisible():
             if not self.isReadOnly():
                 self._fill()
                 self._matches.complete()

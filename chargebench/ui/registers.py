@@ -38,8 +38,8 @@ class RegistersDialog(QDialog):
         self.register = QComboBox()
         self.register.addItems([REGISTERS[key].title for key in _ORDER])
         self.register.setAccessibleName("Register")
-        self.find = LineEdit()
-        self.find.setAccessibleName("Find a row")
+        self.search = LineEdit()
+        self.search.setAccessibleName("Find a row")
         self.list = QListWidget()
         self.list.setAccessibleName("Rows")
         self.empty = wrapped(weight="faint")
@@ -49,7 +49,7 @@ class RegistersDialog(QDialog):
         for button in (self.new, self.change, self.close_button):
             button.setAutoDefault(False)
         top = QHBoxLayout()
-        for text, each in (("&Register", self.register), ("&Find", self.find)):
+        for text, each in (("&Register", self.register), ("&Find", self.search)):
             label = QLabel(text)
             label.setBuddy(each)
             top.addWidget(label)
@@ -65,8 +65,8 @@ class RegistersDialog(QDialog):
         column.addWidget(self.list, 1)
         column.addLayout(foot)
         self.register.currentIndexChanged.connect(lambda _: self.read())
-        self.find.edited.connect(self.read)
-        self.find.returnPressed.connect(self.list.setFocus)
+        self.search.edited.connect(self.read)
+        self.search.returnPressed.connect(self.list.setFocus)
         self.list.itemActivated.connect(lambda item: self._edit(self._id(item)))
         self.new.clicked.connect(lambda _: self._edit(None))
         self.change.clicked.connect(lambda _: self._edit_current())
@@ -78,7 +78,7 @@ class RegistersDialog(QDialog):
     def read(self) -> None:
         """List the rows of the register chosen."""
         register = _ORDER[self.register.currentIndex()]
-        wanted = self.find.text().casefold().split()
+        wanted = self.search.text().casefold().split()
         self.list.clear()
         for row_id, row in self._desk.rows(register).items():
             label = self._desk.label(register, row_id)

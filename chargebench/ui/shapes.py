@@ -48,6 +48,9 @@ def draw(painter: QPainter, rect: QRectF, name: str) -> None:
             _filled(painter, _SQUARE, colour)
             painter.setPen(inside)
             painter.drawPolyline(QPolygonF([QPointF(2.3, 5), QPointF(4.3, 7.2), QPointF(8, 2.8)]))
+        case "ticked":
+            painter.setPen(QPen(QColor(theme.colours().on_accent), 1.5))
+            painter.drawPolyline(QPolygonF([QPointF(2.3, 5), QPointF(4.3, 7.2), QPointF(8, 2.8)]))
         case "now":
             _filled(painter, _ARROW, colour)
         case "not needed":

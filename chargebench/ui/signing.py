@@ -83,12 +83,17 @@ class SignStrip(QFrame):
         self.says = wrapped(weight="refusal")
         self.says.hide()
         self.done_at = WhenEdit("now", moment=True)
-        self.done_at.setPlaceholderText("done: now")
+        self.done_at.setPlaceholderText("done now")
+        self.done_at.setMinimumWidth(theme.em() * 6)
         self.done_at.setAccessibleName("Done at")
         self.done_at.setToolTip("When it was done, if not now: 2026-11-25 14:30")
         self.done_at.setMaximumWidth(theme.em() * 10)
         self.aside = QPushButton("Not needed")
         self.aside.setShortcut("Ctrl+Shift+N")
+        self.display = QPushButton("Bench display")
+        self.display.setShortcut("F11")
+        self.display.setToolTip("F11: figures readable from three metres")
+        self.display.hide()
         self.sign_button = QPushButton("Sign")
         self.sign_button.setProperty("weight", "main")
         self.sign_button.setShortcut("Ctrl+Return")
@@ -100,7 +105,7 @@ class SignStrip(QFrame):
         line.setContentsMargins(0, 0, 0, 0)
         line.addWidget(self.done_at, 1)
         line.addStretch(1)
-        for button in (self.aside, self.reverse_button, self.sign_button):
+        for button in (self.display, self.aside, self.reverse_button, self.sign_button):
             line.addWidget(button)
         column = QVBoxLayout(self)
         edge = theme.em() // 3

@@ -31,9 +31,9 @@ class _StepPainter(QStyledItemDelegate):
         index: QModelIndex | QPersistentModelIndex,
     ) -> None:
         """Paint one step."""
-        view = option.widget  # type: ignore[attr-defined]
+        view = option.widget
         assert isinstance(view, QListWidget)
-        rect = option.rect  # type: ignore[attr-defined]
+        rect = option.rect
         current = view.currentRow() == index.row()
         colours = theme.colours()
         painter.save()
@@ -69,7 +69,7 @@ class _StepPainter(QStyledItemDelegate):
         index: QModelIndex | QPersistentModelIndex,  # noqa: ARG002
     ) -> QSize:
         """High enough for a gloved finger."""
-        return QSize(theme.em() * 9, theme.target())
+        return QSize(theme.em() * 10, theme.target())
 
 
 class StepColumn(QListWidget):

@@ -3,18 +3,18 @@
 from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from chargebench.desk import Desk
-from chargebench.desk.views import JobView, Look, StepView
+from chargebench.desk.views import JobView, Look, StepView, TickLine
 from chargebench.errors import ChargebenchError, StepRefused
-from chargebench.steps import STEPS
+from chargebench.steps import STEPS, Asks
+from chargebench.ui.bench_display import BenchDisplay
 from chargebench.ui.decay_timer import DecayTimer
 from chargebench.ui.formview import FormView
 from chargebench.ui.signing import SignStrip
-from chargebench.ui.ticks import TickLine
-from chargebench.ui.wording import figure_of
+from chargebench.ui.weighing import Weighing
 
 KEEP_MS = 400
 AFTER_CLOSING = "follow_up"
@@ -35,6 +35,7 @@ class StepPane(QWidget):
         self._form: FormView | None = None
         self._timer: DecayTimer | None = None
         self._refused: Mapping[str, str] = {}
+        self._low = False
         self._keep = QTimer(self)
         self._keep.setSingleShot(True)
         self._keep.setInterval(KEEP_MS)
@@ -46,6 +47,7 @@ class StepPane(QWidget):
         self.strip.sign.connect(self.sign)
         self.strip.set_aside.connect(self._set_aside)
         self.strip.reverse.connect(self._reverse)
+        self.strip.display.clicked.connect(lambda _: self.show_display())
 
     def form(self) -> FormView:
         """The form shown."""
@@ -59,6 +61,7 @@ class StepPane(QWidget):
     def clear(self) -> None:
         """Take the form off; what is typed is kept."""
         self.flush()
+        self._column.addWidget(self.strip)  # out of the form before it goes
         for gone in (self._form, self._timer):
             if gone is not None:
                 self._column.removeWidget(gone)
@@ -82,7 +85,28 @@ class StepPane(QWidget):
         if key == "evacuation":
             self._show_timer(form, locked=locked)
         self.strip.show_step(self._step(key), job_open=self._may_record(key))
+        self.strip.display.setVisible(key == "weigh_in" and not locked)
+        self._place_strip()
         return self.look()
+
+    def set_low(self, *, low: bool) -> None:
+        """On a low page the acts stand at the end of the form, which takes all the height."""
+        if low != self._low:
+            self._low = low
+            self._place_strip()
+
+    def _place_strip(self) -> None:
+        if self._low and self._form is not None:
+            self._form.set_foot(self.strip)
+        else:
+            self._column.addWidget(self.strip)
+
+    def show_display(self) -> BenchDisplay:
+        """Weigh with figures readable from three metres."""
+        display = Weighing(self._desk, self._viewed(), self.form()).display(self)
+        display.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        display.showFullScreen()
+        return display
 
     def see(self, view: JobView) -> None:
         """Take a job's newest view; the form stays."""
@@ -108,13 +132,11 @@ class StepPane(QWidget):
 
     def _ticks(self, key: str) -> dict[str, Sequence[TickLine]]:
         job = self._viewed().id
-        if key == "safety":
-            lines = self._desk.checklist(job)
-            return {"ticks": [TickLine(line.key, line.text, line.source) for line in lines]}
-        if key == "leak_search":
-            parts = self._desk.components(job)
-            return {"components": [TickLine(part, text) for part, text in parts]}
-        return {}
+        return {
+            field.key: self._desk.ticks(job, key, field.key)
+            for field in STEPS[key].fields
+            if field.asks is Asks.TICKS
+        }
 
     def look(self) -> Look:
         """Understand and work out what stands in the form, and show it."""
@@ -128,9 +150,8 @@ class StepPane(QWidget):
     def _will_record(self, look: Look) -> str:
         title, number = self.form().form.title, self._viewed().number
         who = self._desk.label("person", self._desk.person) or "nobody chosen yet"
-        figures = look.worked.figures[:1]
-        first = "".join(f": {f.label} {figure_of(f, self._desk.units)}" for f in figures)
-        return f"Signing records {title} of {number} by {who}{first}."
+        first = f" {look.worked.sentences[0]}" if look.worked.sentences else ""
+        return f"Signing records {title} of {number} by {who}.{first}"
 
     def _edited(self) -> None:
         self._refused = {}

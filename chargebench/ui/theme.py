@@ -153,11 +153,15 @@ QLineEdit, QPlainTextEdit, QComboBox {{
     background: {c.panel}; color: {c.ink}; border: 2px solid {c.line}; border-radius: 3px;
     padding: 0 {line // 3}px; selection-background-color: {c.accent};
     selection-color: {c.on_accent}; }}
+QLineEdit, QPlainTextEdit {{ placeholder-text-color: {c.faint}; }}
 QLineEdit, QComboBox {{ min-height: {high}px; }}
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border-color: {c.focus}; }}
 QLineEdit[readOnly="true"], QPlainTextEdit[readOnly="true"] {{
     background: {c.ground}; border-style: dashed; }}
-QComboBox::drop-down {{ border: 0; width: {line * 2}px; }}
+QComboBox::drop-down {{ border: 0; width: {line * 3 // 2}px; }}
+QComboBox::down-arrow {{
+    width: 0; height: 0; border-left: {line // 4}px solid {c.panel};
+    border-right: {line // 4}px solid {c.panel}; border-top: {line // 3}px solid {c.ink}; }}
 QComboBox QAbstractItemView, QListView#matches {{
     background: {c.panel}; color: {c.ink}; border: 2px solid {c.focus};
     selection-background-color: {c.accent}; selection-color: {c.on_accent}; }}
@@ -179,9 +183,6 @@ QPushButton[weight="area"] {{
 QPushButton[weight="area"]:checked {{ color: {c.accent}; border-bottom-color: {c.accent}; }}
 QPushButton[weight="area"]:focus {{ border-bottom-color: {c.focus}; }}
 QPushButton[weight="area"]:hover {{ background: {c.chosen}; }}
-QCheckBox {{ spacing: {line // 2}px; }}
-QCheckBox::indicator {{ width: {line}px; height: {line}px; }}
-QCheckBox:focus {{ border: 2px solid {c.focus}; border-radius: 3px; }}
 QScrollArea, QScrollArea > QWidget > QWidget#page {{ background: transparent; border: 0; }}
 QFrame#panel {{ background: {c.panel}; border: 1px solid {c.line}; border-radius: 3px; }}
 QFrame#line {{ border: 0; border-left: 4px solid {c.line}; }}
@@ -197,7 +198,7 @@ QListView, QTableView, QTreeView {{
     background: {c.panel}; color: {c.ink}; border: 2px solid {c.line}; border-radius: 3px;
     selection-background-color: {c.chosen}; selection-color: {c.ink}; outline: 0; }}
 QListView:focus, QTableView:focus, QTreeView:focus {{ border-color: {c.focus}; }}
-QTableView::item {{ padding: 0 {line // 3}px; }}
+QTableView::item {{ padding: 0 {line // 3}px; border-bottom: 1px solid {c.chosen}; }}
 QHeaderView::section {{
     background: {c.ground}; color: {c.faint}; border: 0; border-bottom: 2px solid {c.line};
     padding: {line // 4}px {line // 3}px; font-weight: bold; }}

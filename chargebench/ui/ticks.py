@@ -1,27 +1,48 @@
 """A list to tick: each line's text and source, who ticked it and when."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtCore import QEvent, QObject, QPoint, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QVBoxLayout, QWidget
 
+from chargebench.desk.views import TickLine
 from chargebench.steps import Answers, Field
 from chargebench.steps.form import TypedLine
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import KnowsRows, wrapped
+from chargebench.ui.shapes import draw
 from chargebench.ui.wording import at
 
 
-@dataclass(frozen=True, slots=True)
-class TickLine:
-    """One line that can be ticked."""
+class TickBox(QCheckBox):
+    """A box large enough for a glove; the frame shows focus, the mark the tick."""
 
-    key: str
-    text: str
-    source: str = ""
+    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """A square to press."""
+        return QSize(theme.target(), theme.target())
+
+    def hitButton(self, pos: QPoint) -> bool:  # noqa: N802 - Qt's name
+        """All of it can be pressed."""
+        return self.rect().contains(pos)
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802, ARG002 - Qt's name
+        """Draw."""
+        colours = theme.colours()
+        side = theme.em() * 1.3
+        box = QRectF((self.width() - side) / 2, (self.height() - side) / 2, side, side)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setBrush(QColor(colours.accent if self.isChecked() else colours.panel))
+        painter.setPen(QPen(QColor(colours.focus if self.hasFocus() else colours.line), 2))
+        painter.drawRoundedRect(box, 3, 3)
+        if self.hasFocus():
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(box.adjusted(-4, -4, 4, 4), 5, 5)
+        if self.isChecked():
+            draw(painter, box, "ticked")
+        painter.end()
 
 
 class _Line(QWidget):
@@ -30,8 +51,8 @@ class _Line(QWidget):
     def __init__(self, line: TickLine) -> None:
         super().__init__()
         self.line = line
-        self.box = QCheckBox()
-        self.box.setMinimumSize(theme.target(), theme.target())
+        self.box = TickBox()
+        self.box.setFixedSize(theme.target(), theme.target())
         self.box.setAccessibleName(line.text)
         self.box.setAccessibleDescription(line.source)
         self.text = wrapped(line.text)
@@ -41,9 +62,9 @@ class _Line(QWidget):
         layout.setContentsMargins(0, 0, 0, theme.em() // 3)
         layout.setVerticalSpacing(0)
         layout.addWidget(self.box, 0, 0, 2, 1, Qt.AlignmentFlag.AlignTop)
-        layout.addWidget(self.text, 0, 1, Qt.AlignmentFlag.AlignVCenter)
-        layout.addWidget(self.under, 1, 1)
-        layout.setRowMinimumHeight(0, theme.target() * 6 // 10)
+        layout.addWidget(self.text, 0, 1, Qt.AlignmentFlag.AlignBottom)
+        layout.addWidget(self.under, 1, 1, Qt.AlignmentFlag.AlignTop)
+        layout.setHorizontalSpacing(theme.em() // 4)
         layout.setColumnStretch(1, 1)
 
     def tell(self, tick: TypedLine | None, person: str) -> None:
@@ -82,7 +103,7 @@ class TicksField(QWidget):
         self.field = field
         self._desk = desk
         self._ticks: dict[str, dict[str, str]] = {}
-        self.label = QLabel(label)
+        self.label = QLabel(label if lines else field.label.replace("&", "&&"))
         self.label.setProperty("weight", "head")
         self._count = wrapped(weight="faint")
         self.refusal = wrapped(weight="refusal")

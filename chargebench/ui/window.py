@@ -31,8 +31,9 @@ if TYPE_CHECKING:
 
 AREAS = ("Bench", "Stock", "Records")
 KEYS = (
-    "Alt+1 2 3 areas · Ctrl+N new job · Ctrl+F find · Ctrl+↑ ↓ steps · F6 steps or form · "
-    "Ctrl+Return sign · F8 flags · F9 worked out · Ctrl+Z undo · Ctrl+T now · Ctrl+Plus text size"
+    "F1 keys · Alt+1 2 3 areas · Ctrl+N new job · Ctrl+F find · Ctrl+↑ ↓ steps · "
+    "F6 steps or form · Ctrl+Return sign · F8 flags · F9 worked out · "
+    "F11 bench display · Ctrl+Z undo · Ctrl+T now · Ctrl+Plus text size"
 )
 
 
@@ -107,6 +108,7 @@ class MainWindow(QMainWindow):
         self.signs.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.signs.hide()
         top.addWidget(self.shop, 1)
+        top.addSpacing(theme.em() // 2)
         top.addWidget(self.signs)
         self.notice = QFrame()
         self.notice.setObjectName("panel")
@@ -138,13 +140,13 @@ class MainWindow(QMainWindow):
         self.signs.activated.connect(self._person_chosen)
         self.notifier.changed.connect(self._read_top)
         keys: dict[str, Callable[[], object]] = {
-            f"Alt+{place + 1}": lambda p=place: self.show_area(p) for place in range(len(AREAS))
-        }
-        keys |= {
+            "Alt+1": lambda: self.show_area(0),
+            "Alt+2": lambda: self.show_area(1),
+            "Alt+3": lambda: self.show_area(2),
             "Ctrl++": lambda: self.text_size(1),
             "Ctrl+=": lambda: self.text_size(1),
             "Ctrl+-": lambda: self.text_size(-1),
-            "F1": lambda: self.foot.say(KEYS),
+            "F1": lambda: self.tell(KEYS),
         }
         for key, act in keys.items():
             QShortcut(QKeySequence(key), self).activated.connect(act)
