@@ -5,6 +5,7 @@ from dataclasses import replace
 
 from chargebench import steps
 from chargebench.desk.registers import Registers
+from chargebench.desk.views import JobLine
 from chargebench.errors import ChargebenchError
 from chargebench.fluids import refrigerant
 from chargebench.ledger import Entry, Reader
@@ -29,6 +30,7 @@ class Cases(Registers):
         super().__init__(ledger, person)
         self._cases: dict[str, Case] = {}
         self._worked: dict[str, dict[str, Worked]] = {}
+        self._lines: dict[str, JobLine] = {}
 
     def figure_text(self, figure: Figure) -> str:
         """A worked-out figure with its doubt, in the shop's units."""
@@ -46,9 +48,14 @@ class Cases(Registers):
         like = None if isinstance(figure.value, str) else figure.value
         return shown(figure.limit, self.units, like=like)
 
-    def _changed(self) -> None:
+    def _changed(self, job: str | None = None) -> None:
+        """Forget what was worked out: every case, for cylinders are shared; lines of one job."""
         self._cases.clear()
         self._worked.clear()
+        if job is None:
+            self._lines.clear()
+        else:
+            self._lines.pop(job, None)
 
     def _case(self, job: str) -> Case:
         if job not in self._cases:

@@ -1,12 +1,13 @@
 """Jobs: open, keep what is typed, look, sign, set aside, reverse, close."""
 
+from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 
 from chargebench import flags, rules, steps
 from chargebench.desk.cases import Cases
 from chargebench.desk.opened import now
-from chargebench.desk.views import JobLine, JobView, Look, StepView, TickLine
+from chargebench.desk.views import JobView, Look, StepView, TickLine
 from chargebench.errors import (
     ChargebenchError,
     PostingRefused,
@@ -14,7 +15,7 @@ from chargebench.errors import (
     StepRefused,
 )
 from chargebench.fluids import NITROGEN, gas_density
-from chargebench.ledger import Entry, Job
+from chargebench.ledger import Entry
 from chargebench.steps import (
     STEPS,
     Case,
@@ -29,38 +30,6 @@ REST_ON_GAS = ("pressure_test", "weigh_in")
 
 class Jobs(Cases):
     """One visit or repair on one equipment, made of steps."""
-
-    def jobs(
-        self,
-        find: str = "",
-        state: str | None = None,
-        *,
-        equipment: str | None = None,
-        limit: int = 200,
-        before: int | None = None,
-    ) -> list[JobLine]:
-        """Jobs, newest first; `find` is looked for in number, equipment and site."""
-        rows = self.reading.jobs(
-            state=state, find=find, equipment=equipment, before=before, limit=limit
-        )
-        return [self._job_line(row) for row in rows]
-
-    def _job_line(self, row: Job) -> JobLine:
-        view = self.job(row.id)
-        standing = next((step.title for step in view.steps if step.state == "open"), "")
-        charge = view.case.nameplate("charge")
-        return JobLine(
-            id=row.id,
-            number=row.number,
-            title=view.title,
-            refrigerant=view.case.refrigerant.name if view.case.refrigerant else "",
-            charge=shown(charge.quantity, self.units) if charge else "",
-            now=standing if row.state == "open" else "closed",
-            worst=view.flags[0] if view.flags else None,
-            state=row.state,
-            opened_at=row.opened_at,
-            key=row.opened_by,
-        )
 
     def open_job(
         self, equipment: str, reason: str = "", *, happened_at: datetime | None = None
@@ -82,19 +51,22 @@ class Jobs(Cases):
         case = self._case(job)
         worked = self._worked_out(case)
         raised = flags.of_job(case, worked)
-        equipment = self.row("equipment", case.equipment_id)
-        site = self.row("site", equipment.get("site", ""))
         return JobView(
             id=job,
             number=case.number,
             state=case.state,
             equipment_id=case.equipment_id,
-            title=", ".join(name for name in (equipment.get("name"), site.get("name")) if name),
+            title=self._title(case.equipment_id),
             headline=self._headline(case),
             steps=tuple(self._step_view(case, key) for key in STEPS),
             flags=flags.worst_first(raised),
             case=case,
         )
+
+    def _title(self, equipment: str) -> str:
+        row = self.row("equipment", equipment)
+        site = self.row("site", row.get("site", ""))
+        return ", ".join(name for name in (row.get("name"), site.get("name")) if name)
 
     def _headline(self, case: Case) -> str:
         charge = case.nameplate("charge")
@@ -171,7 +143,7 @@ class Jobs(Cases):
                 "rule_set": f"{self.rule_set.name} {self.rule_set.edition}",
                 "worked": [[f.label, self.figure_text(f)] for f in worked.figures],
                 "said": list(worked.sentences),
-                "flags": [[flag.level, flag.key, flag.says] for flag in raised],
+                "flags": [asdict(flag) for flag in raised],
             },
             job=job,
             transfers=steps.movements(case, step),
@@ -179,7 +151,7 @@ class Jobs(Cases):
             may_overdraw_mg=steps.overdraw_allowed_mg(case, step),
             signs=step,
         )
-        self._changed()
+        self._changed(job)
         return entry
 
     def _refuse_unready(self, case: Case, step: str) -> None:
@@ -204,7 +176,7 @@ class Jobs(Cases):
             job=job,
             happened_at=happened_at,
         )
-        self._changed()
+        self._changed(job)
         return entry
 
     def reverse(self, entry_id: str, reason: str) -> Entry:
@@ -229,7 +201,7 @@ class Jobs(Cases):
         )
         if entry.job and "typed" in entry.payload and "step" in entry.payload:
             self.ledger.keep_typed(entry.job, entry.payload["step"], entry.payload["typed"])
-        self._changed()
+        self._changed(entry.job)
         return reversal
 
     def close_job(self, job: str, *, happened_at: datetime | None = None) -> Entry:
@@ -245,11 +217,11 @@ class Jobs(Cases):
             )
         entry = self._post(
             "job-closed",
-            {"flags": [[flag.level, flag.key, flag.says] for flag in view.flags]},
+            {"flags": [asdict(flag) for flag in view.flags]},
             job=job,
             happened_at=happened_at,
         )
-        self._changed()
+        self._changed(job)
         return entry
 
     def reopen(self, job: str, reason: str) -> Entry:
@@ -257,7 +229,7 @@ class Jobs(Cases):
         if not reason.strip():
             raise ChargebenchError("Expected a reason to open a closed job again.")
         entry = self._post("job-reopened", {"reason": reason.strip()}, job=job)
-        self._changed()
+        self._changed(job)
         return entry
 
     def ticks(self, job: str, step: str, field: str) -> tuple[TickLine, ...]:

@@ -68,20 +68,19 @@ class Records(Stock):
         )
 
     def all_flags(self) -> list[Flag]:
-        """Flags of open jobs, cylinders and equipment, worst first."""
-        found = [flag for line in self.reading.jobs() for flag in self._job_flags(line.id)]
+        """Flags of jobs (of closed ones as closed), cylinders and leak rates, worst first."""
+        found: list[Flag] = []
+        for row in self.reading.jobs():
+            raised = self.flags_at_closing(row.id) if row.closed_at else self.job(row.id).flags
+            found += [
+                replace(
+                    flag, about=f"job:{row.number}, {flag.about}", says=f"{row.number}: {flag.says}"
+                )
+                for flag in raised
+            ]
         found += [flag for line in self.cylinders() for flag in line.flags]
         found += [flag for line in self.leak_rates() for flag in self._leak_flags(line)]
         return list(flags.worst_first(tuple(found)))
-
-    def _job_flags(self, job: str) -> list[Flag]:
-        view = self.job(job)
-        return [
-            replace(
-                flag, about=f"job:{view.number}, {flag.about}", says=f"{view.number}: {flag.says}"
-            )
-            for flag in view.flags
-        ]
 
     def _leak_flags(self, line: LeakRateLine) -> list[Flag]:
         if not line.over or line.threshold_pct is None:

@@ -77,5 +77,5 @@ class Registers(Opened):
             return f"{row_id} {row.get('refrigerant', '')}".strip()
         return row.get("name", row_id)
 
-    def _changed(self) -> None:
-        """Something recorded has changed: forget what was worked out from it."""
+    def _changed(self, job: str | None = None) -> None:
+        """Something recorded has changed, in one job or anywhere: forget what rests on it."""

@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from chargebench import flags
-from chargebench.desk.jobs import Jobs
+from chargebench.desk.joblist import JobList
 from chargebench.desk.views import CylinderLine, Look
 from chargebench.errors import Overfilled, StepRefused
 from chargebench.ledger import Entry, HistoryRow
@@ -11,7 +11,7 @@ from chargebench.steps import STOCK, Typed, answer, fill, stock
 from chargebench.units import mg
 
 
-class Stock(Jobs):
+class Stock(JobList):
     """Cylinders and their movements outside a job."""
 
     def cylinders(self, find: str = "") -> list[CylinderLine]:
