@@ -197,7 +197,7 @@ class Jobs(Cases):
             reason.strip(),
             may_overdraw_mg={
                 line.target: line.mass_mg for line in entry.transfers
-            },  # taking back what was put in is never refused for scale doubt
+            },  # a correction is not refused for what happened since; below zero is flagged
         )
         if entry.job and "typed" in entry.payload and "step" in entry.payload:
             self.ledger.keep_typed(entry.job, entry.payload["step"], entry.payload["typed"])
