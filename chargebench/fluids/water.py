@@ -6,7 +6,7 @@ from chargebench.errors import OutsideDomain
 from chargebench.units import Q, Quantity, dimensions, show
 
 _TRIPLE_KELVIN, _TRIPLE_PASCAL = 273.16, 611.657  # IAPWS R14-08(2011), section 2
-_COLDEST, _HOTTEST = 223.15, 473.15
+_COLDEST, _HOTTEST = 193.15 - 1e-9, 473.15 + 1e-9  # a hair of room for °C + 273.15
 # IAPWS SR1-86(1992), equation 1.
 _CRITICAL_KELVIN, _CRITICAL_PASCAL = 647.096, 22.064e6
 _BOILING = (
@@ -37,7 +37,7 @@ def vapour_pressure(temperature: Quantity) -> Quantity:
     Parameters
     ----------
     temperature : Quantity [K]
-        Temperature of the water or ice, -50 °C to 200 °C.
+        Temperature of the water or ice, -80 °C to 200 °C.
 
     Returns
     -------
@@ -61,7 +61,7 @@ def vapour_pressure(temperature: Quantity) -> Quantity:
     """
     kelvin = temperature.m_as("K")
     if not _COLDEST <= kelvin <= _HOTTEST:
-        raise OutsideDomain("Expected a temperature of water between −50 °C and 200 °C.")
+        raise OutsideDomain("Expected a temperature of water between −80 °C and 200 °C.")
     return Q(_pascal(kelvin), "Pa")
 
 
@@ -82,7 +82,7 @@ def boiling_temperature(pressure: Quantity) -> Quantity:
     Raises
     ------
     OutsideDomain
-        A pressure whose temperature is outside -50 °C to 200 °C.
+        A pressure whose temperature is outside -80 °C to 200 °C.
 
     Notes
     -----
@@ -96,7 +96,7 @@ def boiling_temperature(pressure: Quantity) -> Quantity:
     low, high = _pascal(_COLDEST), _pascal(_HOTTEST)
     if not low <= pascal <= high:
         raise OutsideDomain(
-            f"Expected an absolute pressure between {show(Q(low, 'Pa'), 'Pa', 1)} and "
+            f"Expected an absolute pressure between {show(Q(low, 'Pa'), 'Pa', 2)} and "
             f"{show(Q(high, 'Pa'), 'kPa', 0)} for the boiling line of water."
         )
     cold, hot = _COLDEST, _HOTTEST
