@@ -1,6 +1,6 @@
 """Hit rates of the decay verdict on simulated tests; run it by hand, it takes a minute or two.
 
-    python tests/simulate_decay.py [tests per cell] [minutes between readings]
+    python -m tests.simulate_decay [tests per cell] [minutes between readings]
 
 The truths are drawn as described in tests/checkdata/vacuum_decay_confusion.csv: starting pressure
 150 to 500 micron, a reading a minute shown to 1 micron, gauge gain within 10 %. They are

@@ -21,6 +21,7 @@ _T95 = {
 }  # fmt: skip
 _T95_LIMIT = 1.960
 _ANGLES = np.linspace(0.0, 2 * math.pi, 64, endpoint=False)
+_CIRCLE = np.stack([np.cos(_ANGLES), np.sin(_ANGLES)])
 _TIMES, _FINER = 36, 16  # time constants tried, and again around the best
 _LEAST_FOR_CURVES = 5  # readings; with fewer only constant and line can be told apart
 
@@ -216,7 +217,7 @@ def _edge(solved: _Solved, threshold: float, length: float) -> Array:
     shape, slack = solved.shape, math.sqrt(threshold - solved.residual)
     values, axes = np.linalg.eigh(solved.spread[1:, 1:])
     radius = np.sqrt(np.maximum(values, 0.0)) * slack
-    circle = np.stack([np.cos(_ANGLES), np.sin(_ANGLES)])[: len(values)]
+    circle = _CIRCLE[: len(values)]
     parts = solved.parameters[1:, None] + np.hstack(
         [np.zeros((len(values), 1)), axes @ (radius[:, None] * circle)]
     )

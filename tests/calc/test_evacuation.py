@@ -249,7 +249,8 @@ IF09 = DecayRule(
     strictly_below=True,
     source="RD552/2019",
 )
-# Rule of thumb of the trade (from memory): 500 micron, 10 min, at most 1000.
+# Deep vacuum method of hvacspecialists.info (SEEN): 500 micron, isolated, steady at or below 1000;
+# the 10 minutes are those of another shop's rule (jswmi.happyfox.com KB 445, SEEN).
 THUMB = DecayRule(
     "rule of thumb",
     pull_to=Q(500, "micron_Hg"),
