@@ -1,0 +1,241 @@
+"""Tonnes of CO2 equivalent and leak check intervals at their boundaries."""
+
+import re
+from datetime import date
+from decimal import Decimal
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from chargebench import rules
+from chargebench.calc.climate import (
+    CheckInterval,
+    check_interval,
+    next_check,
+    recheck_by,
+    service_ban,
+    tonnes_co2e,
+)
+from chargebench.rules import Climate
+from chargebench.units import Q, Quantity
+from tests.fluids.published import rows
+
+# IPCC AR4 / 42 U.S.C. 7675(c)(1); blends by mass from them.
+GWP = {
+    "R23": 14_800,
+    "R227ea": 3_220,
+    "R404A": 3_921.6,
+    "R134a": 1_430,
+    "R410A": 2_087.5,
+    "R32": 675,
+}
+WORKED = [row for row in rows("worked_examples") if "CO2e" in row["quantity"]]
+
+
+def climate(name: str = "eu-2024-573") -> Climate:
+    found = rules.load(name).climate
+    assert found is not None
+    return found
+
+
+def interval(
+    tonnes: float = 0,
+    *,
+    hfo: float = 0,
+    charge: float = 10,
+    name: str = "eu-2024-573",
+    hermetic: bool = False,
+    residential: bool = False,
+    detection: bool = False,
+) -> CheckInterval:
+    return check_interval(
+        co2e=Q(tonnes, "t"),
+        hfo_mass=Q(hfo, "kg"),
+        charge=Q(charge, "kg"),
+        rule=climate(name),
+        hermetic_labelled=hermetic,
+        residential=residential,
+        detection=detection,
+    )
+
+
+def months(found: CheckInterval) -> int | None:
+    return None if found.every is None else int(found.every.value)
+
+
+@pytest.mark.parametrize(
+    "row", WORKED, ids=[f"{r['refrigerant']} {r['condition']}" for r in WORKED]
+)
+def test_that_tonnes_agree_with_the_worked_examples(row: dict[str, str]) -> None:
+    printed = re.search(r"GWP (\d+)", row["condition"])
+    gwp = float(printed[1]) if printed else GWP[row["refrigerant"]]
+    expected, slack = float(row["expected"]), float(row["tolerance"])
+    if row["quantity"] == "CO2e of 1 kg":
+        assert tonnes_co2e(Q(1, "kg"), gwp).m_as("t") == pytest.approx(expected, abs=slack)
+        return
+    threshold = float(row["condition"].split(" ", 1)[0])
+    low = tonnes_co2e(Q(expected - slack, "kg"), gwp).m_as("t")
+    high = tonnes_co2e(Q(expected + slack, "kg"), gwp).m_as("t")
+    assert low <= threshold <= high
+
+
+# Regulation 2024/573, article 5: 1.275 kg of R404A are 5.00 t; 7.0 kg of R134a are 10.01 t.
+@pytest.mark.parametrize(
+    ("kilograms", "gwp", "tonnes"),
+    [(1.275, 3921.6, 5.000), (1.27, 3921.6, 4.980), (3.0, 1430, 4.29), (7.0, 1430, 10.01)],
+)
+def test_that_tonnes_are_mass_times_potential(kilograms: float, gwp: float, tonnes: float) -> None:
+    assert tonnes_co2e(Q(kilograms, "kg"), gwp).m_as("t") == pytest.approx(tonnes, abs=0.001)
+    exact = Decimal(str(gwp))
+    assert tonnes_co2e(Q(kilograms, "kg"), exact).m_as("t") == pytest.approx(tonnes, abs=0.001)
+
+
+# Regulation 2024/573, annex VI: 60 % DME, 10 % R152a, 30 % R600a come to 13.0.
+def test_that_parts_of_a_blend_sum_to_the_printed_example() -> None:
+    parts = ((60, 1.0), (10, 124.0), (30, 0.0))
+    total = sum(tonnes_co2e(Q(percent, "kg"), gwp).m_as("kg") for percent, gwp in parts)
+    assert total / 100 == pytest.approx(13.0, abs=0.05)
+
+
+@given(st.floats(1e-6, 1e6), st.floats(0, 2e4))
+def test_that_tonnes_are_the_same_in_any_unit(kilograms: float, gwp: float) -> None:
+    mass: Quantity = Q(kilograms, "kg")
+    tonnes = tonnes_co2e(mass, gwp).m_as("t")
+    assert tonnes_co2e(mass.to("oz"), gwp).m_as("t") == pytest.approx(tonnes, rel=1e-12)
+
+
+# Regulation 2024/573 article 5 and 6; Great Britain the same bands (517/2014 article 4).
+@pytest.mark.parametrize("name", ["eu-2024-573", "gb"])
+@pytest.mark.parametrize(
+    ("tonnes", "without", "with_detection", "compulsory"),
+    [
+        (4.99, None, None, False),
+        (5.00, 12, 24, False),
+        (49.99, 12, 24, False),
+        (50.0, 6, 12, False),
+        (499.99, 6, 12, False),
+        (500.0, 3, 6, True),
+    ],
+)
+def test_that_intervals_follow_tonnes(
+    name: str, tonnes: float, without: int | None, with_detection: int | None, *, compulsory: bool
+) -> None:
+    plain = interval(tonnes, name=name)
+    assert months(plain) == without
+    assert plain.detection_compulsory is compulsory
+    assert months(interval(tonnes, name=name, detection=True)) == with_detection
+
+
+# Regulation 2024/573 article 5: annex II section 1 substances by mass.
+@pytest.mark.parametrize(
+    ("kilograms", "without", "with_detection"),
+    [
+        (0.999, None, None),
+        (1, 12, 24),
+        (9.99, 12, 24),
+        (10, 6, 12),
+        (99.9, 6, 12),
+        (100, 3, 6),
+    ],
+)
+def test_that_intervals_follow_the_mass_of_hfo(
+    kilograms: float, without: int | None, with_detection: int | None
+) -> None:
+    assert months(interval(hfo=kilograms)) == without
+    assert months(interval(hfo=kilograms, detection=True)) == with_detection
+
+
+def test_that_hfo_mass_does_not_count_in_great_britain() -> None:
+    assert months(interval(hfo=200, name="gb")) is None
+
+
+def test_that_the_shorter_interval_counts_and_both_rows_are_named() -> None:
+    found = interval(6, hfo=12)
+    assert months(found) == 6
+    assert [row.counts for row in found.by] == ["CO2e", "HFO mass"]
+
+
+# Hermetic and labelled so: no check below 10 t, or 2 kg; at home below 3 kg.
+@pytest.mark.parametrize(("tonnes", "expected"), [(4.29, None), (9.99, None), (10.0, 12)])
+def test_that_a_hermetic_labelled_circuit_is_checked_from_ten_tonnes(
+    tonnes: float, expected: int | None
+) -> None:
+    assert months(interval(tonnes, hermetic=True)) == expected
+
+
+@pytest.mark.parametrize(("kilograms", "expected"), [(1.5, None), (1.99, None), (2.0, 12)])
+def test_that_a_hermetic_labelled_circuit_is_checked_from_two_kilograms_of_hfo(
+    kilograms: float, expected: int | None
+) -> None:
+    assert months(interval(hfo=kilograms, hermetic=True)) == expected
+
+
+@pytest.mark.parametrize(("charge", "expected"), [(2.99, None), (3.0, 12)])
+def test_that_a_hermetic_circuit_at_home_is_checked_from_three_kilograms(
+    charge: float, expected: int | None
+) -> None:
+    found = interval(11, charge=charge, hermetic=True, residential=True)
+    assert months(found) == expected
+    assert months(interval(11, charge=charge, residential=True)) == 12
+
+
+def test_that_an_exemption_is_named_with_the_row_it_lifts() -> None:
+    found = interval(6, hermetic=True)
+    assert found.exempt is not None
+    assert found.exempt.quantity == Q(10, "t")
+    assert len(found.by) == 1
+    at_home = interval(11, charge=1, hermetic=True, residential=True)
+    assert at_home.exempt is not None
+    assert at_home.exempt.quantity == Q(3, "kg")
+    assert interval(3, hermetic=True).exempt is None
+
+
+def test_that_a_hermetic_blend_is_checked_for_the_part_that_is_not_exempt() -> None:
+    found = interval(6, hfo=2.5, hermetic=True)
+    assert [row.counts for row in found.by] == ["HFO mass"]
+    assert months(found) == 12
+
+
+@given(st.floats(0, 1e4), st.floats(0, 1e4))
+def test_that_more_tonnes_are_never_checked_less_often(one: float, other: float) -> None:
+    less, more = (months(interval(tonnes)) or 99 for tonnes in sorted((one, other)))
+    assert more <= less
+
+
+def test_that_the_next_check_is_calendar_months_later() -> None:
+    assert next_check(date(2026, 8, 31), interval(50)) == date(2027, 2, 28)
+    assert next_check(date(2026, 8, 31), interval(5)) == date(2027, 8, 31)
+    assert next_check(date(2026, 8, 31), interval(1)) is None
+
+
+# Regulation 2024/573 article 4(5): not before 24 h of running, not later than one month.
+def test_that_a_repair_is_checked_again_within_a_month() -> None:
+    assert recheck_by(date(2026, 1, 31), climate()) == date(2026, 2, 28)
+    earliest = climate().recheck_earliest
+    assert earliest is not None
+    assert earliest.quantity.m_as("hour") == 24
+
+
+# Regulation 2024/573 article 13 as summarised: virgin from GWP 2500 in refrigeration since 2025,
+# in air conditioning since 2026; reclaimed until 2030 and 2032; from GWP 750 since 2032.
+@pytest.mark.parametrize(
+    ("gwp", "use", "on", "reclaimed", "banned"),
+    [
+        (3921.6, "refrigeration", date(2024, 12, 31), False, False),
+        (3921.6, "refrigeration", date(2025, 1, 1), False, True),
+        (2500, "refrigeration", date(2025, 1, 1), False, True),
+        (2499.9, "refrigeration", date(2025, 1, 1), False, False),
+        (3921.6, "refrigeration", date(2029, 12, 31), True, False),
+        (3921.6, "refrigeration", date(2030, 1, 1), True, True),
+        (3921.6, "air conditioning", date(2025, 6, 1), False, False),
+        (3921.6, "air conditioning", date(2026, 1, 1), False, True),
+        (1430, "refrigeration", date(2032, 1, 1), False, True),
+        (1430, "refrigeration", date(2032, 1, 1), True, False),
+    ],
+)
+def test_that_service_with_high_gwp_is_banned_from_its_day(
+    gwp: float, use: str, on: date, *, reclaimed: bool, banned: bool
+) -> None:
+    ban = service_ban(gwp=gwp, use=use, on=on, rule=climate(), reclaimed=reclaimed)
+    assert (ban is not None) is banned
