@@ -6,7 +6,14 @@ from typing import Literal
 
 from chargebench.calc.compare import at_least
 from chargebench.errors import ChargebenchError
-from chargebench.rules import Figure, Recovery, RecoveryLevel, RuleSet, VentingExemption
+from chargebench.rules import (
+    Figure,
+    Recovery,
+    RecoveryLevel,
+    RuleSet,
+    SmallAppliance,
+    VentingExemption,
+)
 from chargebench.units import Q, Quantity, dimensions
 
 Word = Literal["met", "not met", "not shown"]
@@ -108,19 +115,21 @@ def required(
     older = machine_made_on is not None and machine_made_on < rule.machine_date.value
     reference = rule.vacuum_reference.quantity
     if small_appliance:
-        small = rule.small_appliance
-        newer = (
-            small.newer_machine_compressor_works
-            if compressor_works
-            else small.newer_machine_compressor_dead
-        )
-        share = small.older_machine if older else newer
-        vacuum = small.vacuum
+        share = _share(rule.small_appliance, older=older, compressor_works=compressor_works)
+        vacuum = rule.small_appliance.vacuum
         return Requirement(None, share, reference - vacuum.quantity, vacuum)
     row = _row(rule, pressure_class, full_charge)
     level = row.older_machine if older else row.newer_machine
     pressure = level.quantity if row.measure == "absolute" else reference - level.quantity
     return Requirement(level, None, pressure, None)
+
+
+def _share(small: SmallAppliance, *, older: bool, compressor_works: bool) -> Figure:
+    if older:
+        return small.older_machine
+    if compressor_works:
+        return small.newer_machine_compressor_works
+    return small.newer_machine_compressor_dead
 
 
 def _row(rule: Recovery, pressure_class: str, full_charge: Quantity) -> RecoveryLevel:

@@ -22,6 +22,7 @@ STEPS = (
     "weigh_in",
     "close",
 )
+WHEN = ("", "opened", "recovered", "released", "out of service")
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +37,7 @@ class ChecklistLine:
     source: str
     place: str
     mark: Mark
+    when: str = ""  # one of WHEN; empty: at every job of these classes
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +95,8 @@ def read_checklist(path: Path) -> tuple[ChecklistLine, ...]:
             (here / "mark").refuse(f"“{line.mark}” is not one of {', '.join(MARKS)}.")
         if line.step not in STEPS:
             (here / "step").refuse(f"“{line.step}” is not one of {', '.join(STEPS)}.")
+        if line.when not in WHEN:
+            (here / "when").refuse(f"“{line.when}” is not one of {', '.join(WHEN[1:])}.")
         for name in line.classes:
             if name not in CLASSES:
                 (here / "classes").refuse(f"“{name}” is not one of {', '.join(CLASSES)}.")

@@ -15,7 +15,6 @@ from chargebench.rules.model import RuleSet
 from chargebench.rules.place import Place, Text
 
 _IDENTITY = ("name", "title", "jurisdiction", "edition", "effective")
-_DEEPEST = 4  # files extending one another
 
 
 def _folder() -> Path:
@@ -79,7 +78,7 @@ def load_file(path: Path) -> RuleSet:
     ------
     Each figure of the rule set names its own.
     """
-    texts, table = _read(path, _DEEPEST)
+    texts, table = _read(path)
     place = Place(texts)
     identity = table.pop("rule_set")
     rule_set: RuleSet = build(RuleSet, identity | table, place)
@@ -87,7 +86,7 @@ def load_file(path: Path) -> RuleSet:
     return rule_set
 
 
-def _read(path: Path, deepest: int) -> tuple[tuple[Text, ...], dict[str, Any]]:
+def _read(path: Path) -> tuple[tuple[Text, ...], dict[str, Any]]:
     try:
         content = path.read_text("utf-8")
     except (OSError, UnicodeDecodeError) as error:
@@ -106,11 +105,9 @@ def _read(path: Path, deepest: int) -> tuple[tuple[Text, ...], dict[str, Any]]:
     _date_figures(table, identity["effective"])
     if base is None:
         return (text,), table
-    if base not in names() or base == path.stem:
+    if base not in names():
         (place / "extends").refuse(f"“{base}” is not one of {', '.join(names())}.")
-    if deepest == 0:
-        (place / "extends").refuse("rule sets extend one another in a circle.")
-    texts, under = _read(_folder() / f"{base}.toml", deepest - 1)
+    texts, under = _read(_folder() / f"{base}.toml")
     if not isinstance(drops, list):
         (place / "drops").refuse("expected a list.")
     for name in drops:

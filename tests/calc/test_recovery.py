@@ -1,5 +1,6 @@
 """Recovery levels by class, charge and machine, small appliances, what was missing, release."""
 
+import dataclasses
 from datetime import date
 
 import pytest
@@ -16,7 +17,7 @@ from chargebench.calc.recovery import (
     result,
 )
 from chargebench.errors import ChargebenchError
-from chargebench.rules import Recovery
+from chargebench.rules import Day, Recovery
 from chargebench.units import STANDARD_ATMOSPHERE, Kind, Q, Quantity, absolute, from_mg, mg, read
 
 OLD, NEW = date(1993, 11, 14), date(1993, 11, 15)
@@ -99,6 +100,22 @@ def test_that_an_unknown_machine_counts_as_newer() -> None:
 def test_that_a_charge_of_whole_milligrams_reaches_two_hundred_pounds() -> None:
     kept = from_mg(mg(lb(200)))
     assert need("medium", kept.m_as("lb")) == need("medium", 200)
+
+
+@pytest.mark.parametrize(("pounds", "inches"), [(199.9, 10), (200, 15)])
+def test_that_the_order_of_rows_does_not_matter(pounds: float, inches: float) -> None:
+    turned = dataclasses.replace(table(), levels=table().levels[::-1])
+    found = required(
+        pressure_class="medium",
+        full_charge=lb(pounds),
+        small_appliance=False,
+        machine_made_on=NEW,
+        compressor_works=True,
+        rule=turned,
+    )
+    assert found is not None
+    assert found.level is not None
+    assert found.level.value == inches
 
 
 def test_that_an_unknown_pressure_class_is_refused() -> None:
@@ -252,6 +269,17 @@ def test_that_release_is_allowed_only_where_an_exemption_names_it(
         refrigerant, cabinet=cabinet, on=date(2026, 9, 1), rule_set=rules.load("us-federal")
     )
     assert (exemption is not None) is allowed
+
+
+@pytest.mark.parametrize(("on", "allowed"), [(date(2024, 7, 14), False), (date(2024, 7, 15), True)])
+def test_that_an_exemption_holds_from_its_day(on: date, *, allowed: bool) -> None:
+    american = rules.load("us-federal")
+    began = Day("40CFR82F", "82.154(a)(1)", "SEEN", on, "since", date(2024, 7, 15))
+    carbon_dioxide = dataclasses.replace(american.venting.exemptions[0], since=began)
+    venting = dataclasses.replace(american.venting, exemptions=(carbon_dioxide,))
+    dated = dataclasses.replace(american, venting=venting)
+    found = release_allowed("R744", cabinet="other", on=on, rule_set=dated)
+    assert (found is not None) is allowed
 
 
 def test_that_europe_names_no_exemption() -> None:
