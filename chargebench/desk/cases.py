@@ -10,7 +10,6 @@ from chargebench.errors import ChargebenchError
 from chargebench.fluids import refrigerant
 from chargebench.ledger import Entry, Reader
 from chargebench.steps import (
-    REGISTERS,
     STEPS,
     Answers,
     Case,
@@ -50,6 +49,7 @@ class Cases(Registers):
 
     def _changed(self, job: str | None = None) -> None:
         """Forget what was worked out: every case, for cylinders are shared; lines of one job."""
+        super()._changed(job)
         self._cases.clear()
         self._worked.clear()
         if job is None:
@@ -90,17 +90,11 @@ class Cases(Registers):
             site=self.answers("site", equipment.text("site")),
             answers=answers,
             signed=signed,
-            cylinders={
-                key: answer(REGISTERS["cylinder"], each)
-                for key, each in self.rows("cylinder").items()
-            },
+            cylinders={key: self.answers("cylinder", key) for key in self.rows("cylinder")},
             cylinder_content_mg=self._contents(),
             equipment_content_mg=sum(each.mass_mg for each in content),
             equipment_seen=bool(content),
-            instruments={
-                key: answer(REGISTERS["instrument"], each)
-                for key, each in self.rows("instrument").items()
-            },
+            instruments={key: self.answers("instrument", key) for key in self.rows("instrument")},
             people={key: each.get("name", key) for key, each in self.rows("person").items()},
         )
         return _with_refrigerant(bare)

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date
 
 import chargebench
-from chargebench import rules, steps
+from chargebench import steps
 from chargebench.desk.opened import now
 from chargebench.desk.records import Records, day_end, day_start
 from chargebench.ledger import Entry, Job
@@ -19,7 +19,7 @@ from chargebench.reports import (
     StepRecord,
     Tick,
 )
-from chargebench.steps import STEPS, Case, answer
+from chargebench.steps import STEPS, Case, answer, safety_list
 
 REGISTERS_SHOWN = ("site", "equipment", "cylinder", "person", "instrument")
 
@@ -113,9 +113,7 @@ class Content(Records):
             )
 
     def _ticks(self, case: Case) -> Iterator[Tick]:
-        if case.refrigerant is None:
-            return
-        for line in rules.checklist(case.refrigerant.safety_class):
+        for line in safety_list.lines(case):
             ticks = case.step(line.step).lines("ticks") if case.is_signed(line.step) else ()
             tick = next((each for each in ticks if each.text("line") == line.key), None)
             if tick is None:

@@ -4,7 +4,7 @@ from dataclasses import asdict
 from datetime import datetime
 from typing import Any
 
-from chargebench import flags, rules, steps
+from chargebench import flags, steps
 from chargebench.desk.cases import Cases
 from chargebench.desk.opened import now
 from chargebench.desk.views import JobView, Look, StepView, TickLine
@@ -16,12 +16,7 @@ from chargebench.errors import (
 )
 from chargebench.fluids import NITROGEN, gas_density
 from chargebench.ledger import Entry
-from chargebench.steps import (
-    STEPS,
-    Case,
-    Typed,
-    answer,
-)
+from chargebench.steps import STEPS, Case, Typed, answer, safety_list
 from chargebench.units import Q, Reading, shown
 
 AFTER_CLOSING = "follow_up"
@@ -237,12 +232,9 @@ class Jobs(Cases):
         case = self._case(job)
         if field == "components":
             return tuple(TickLine(key, text) for key, text in steps.components(case))
-        if case.refrigerant is None:
-            return ()
         return tuple(
             TickLine(line.key, line.text, f"{line.source}, {line.place}", line.mark)
-            for line in rules.checklist(case.refrigerant.safety_class)
-            if line.step == step
+            for line in safety_list.lines(case, step)
         )
 
 

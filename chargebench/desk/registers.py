@@ -5,6 +5,7 @@ from datetime import datetime
 
 from chargebench.desk.opened import Opened, as_row, now, refuse_incomplete
 from chargebench.errors import ChargebenchError
+from chargebench.ledger import Reader
 from chargebench.steps import REGISTERS, Answers, Typed, answer
 
 PREFIXES = {"site": "L", "equipment": "E", "cylinder": "C", "person": "P", "instrument": "I"}
@@ -13,6 +14,10 @@ _ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}")
 
 class Registers(Opened):
     """What the shop knows by name: sites, equipment, cylinders, people, instruments."""
+
+    def __init__(self, ledger: Reader, person: str = "") -> None:
+        super().__init__(ledger, person)
+        self._understood: dict[tuple[str, str], Answers] = {}
 
     def rows(self, register: str) -> dict[str, dict[str, str]]:
         """All rows of a register by id."""
@@ -24,7 +29,10 @@ class Registers(Opened):
 
     def answers(self, register: str, row_id: str) -> Answers:
         """One row understood."""
-        return answer(REGISTERS[register], self.row(register, row_id))
+        key = (register, row_id)
+        if key not in self._understood:
+            self._understood[key] = answer(REGISTERS[register], self.row(register, row_id))
+        return self._understood[key]
 
     def check_row(self, register: str, typed: Typed) -> Answers:
         """What is typed in a register's form, with refusals and what is missing."""
@@ -79,3 +87,5 @@ class Registers(Opened):
 
     def _changed(self, job: str | None = None) -> None:
         """Something recorded has changed, in one job or anywhere: forget what rests on it."""
+        if job is None:
+            self._understood.clear()

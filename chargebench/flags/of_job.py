@@ -2,14 +2,11 @@
 
 from collections.abc import Mapping
 
-from chargebench import rules
 from chargebench.flags.flag import Flag
 from chargebench.flags.of_step import of_step
 from chargebench.flags.words import class_words
-from chargebench.steps import STEPS, Case, Worked
+from chargebench.steps import STEPS, Case, Worked, safety_list
 from chargebench.steps.evacuation import Evacuated
-
-OPENED_BY = ("pressure_test", "recovery", "evacuation", "weigh_in")  # steps that open the circuit
 
 
 def of_job(case: Case, worked: Mapping[str, Worked]) -> tuple[Flag, ...]:
@@ -61,8 +58,8 @@ def _safety(case: Case) -> list[Flag]:
     """The safety list of a flammable class, before opening and at each signed step."""
     if case.refrigerant is None or not case.refrigerant.flammable:
         return []
-    lines = rules.checklist(case.refrigerant.safety_class)
-    opened = any(case.is_signed(step) for step in OPENED_BY)
+    lines = safety_list.lines(case)
+    opened = safety_list.opened(case)
     found: list[Flag] = []
     for step in dict.fromkeys(line.step for line in lines):
         due = opened if step == "safety" else case.is_signed(step)

@@ -1,6 +1,5 @@
 """What signing a weigh-in moves, to the milligram."""
 
-
 from chargebench.calc.charge import Arrangement
 from chargebench.ledger import Transfer
 from chargebench.steps.case import Case

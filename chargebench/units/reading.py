@@ -1,5 +1,6 @@
 """Typed text to readings and back; a reading keeps what was typed."""
 
+import functools
 import re
 from dataclasses import dataclass
 from decimal import Decimal
@@ -225,9 +226,17 @@ def _exact_ratio(smaller: str, larger: str) -> Fraction:
     raise AssertionError((smaller, larger))
 
 
+@functools.cache
+def _to_base(unit: Any, base: str) -> tuple[float, float]:
+    """Scale and offset from a unit to a base unit: taken from pint once, for every key is read."""
+    zero, one = (float(Q(value, unit).m_as(base)) for value in (0.0, 1.0))
+    return one - zero, zero
+
+
 def _fence(reading: Reading) -> None:
     rule = RULES[reading.kind]
-    size = reading.quantity.to(rule.base).magnitude
+    scale, offset = _to_base(reading.pint_unit, rule.base)
+    size = float(reading.value) * scale + offset
     negative_allowed = rule.lowest < 0 or reading.kind is Kind.TEMPERATURE
     if size < 0 and not negative_allowed:
         raise ReadingRefused(
