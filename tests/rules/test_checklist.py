@@ -96,6 +96,10 @@ def test_that_an_unknown_class_is_refused() -> None:
             LINE.replace("true", '"yes"'),
             "bad.toml, line 6, lines.1.before_opening: expected true or false.",
         ),
+        (
+            LINE + 'when = "raining"\n',
+            "bad.toml, line 10, lines.1.when: “raining” is not one of opened, recovered, released, out of service.",
+        ),
         (LINE.replace('key = "one"\n', ""), "bad.toml, line 1, lines.1.key: missing."),
         ("", "bad.toml, line 1, lines: missing."),
         ("lines = 3\n", "bad.toml, line 1, lines: expected a list."),
