@@ -98,7 +98,10 @@ def test_that_an_unknown_class_is_refused() -> None:
         ),
         (
             LINE + 'when = "raining"\n',
-            "bad.toml, line 10, lines.1.when: “raining” is not one of opened, recovered, released, out of service.",
+            (
+                "bad.toml, line 10, lines.1.when: “raining” is not one of opened, recovered, "
+                "released, out of service."
+            ),
         ),
         (LINE.replace('key = "one"\n', ""), "bad.toml, line 1, lines.1.key: missing."),
         ("", "bad.toml, line 1, lines: missing."),
