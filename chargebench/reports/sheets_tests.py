@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from chargebench.calc.evacuation import MICRON_PA, DecayVerdict
+from chargebench.calc.evacuation import MICRON_PA
 from chargebench.reports.content import AuditContent, JobRecord, StepRecord
 from chargebench.reports.steprows import (
     COUNTS,
@@ -17,6 +17,7 @@ from chargebench.reports.steprows import (
     typed_text,
 )
 from chargebench.reports.table import HEAD_ROW, Column, Curve, Form, Row, Table
+from chargebench.steps.evacuation import Evacuated
 from chargebench.units import Reading, absolute
 
 CHARTS_MOST = 60  # newest tests; more make a workbook that opens slowly
@@ -75,8 +76,8 @@ def decay_tests(content: AuditContent) -> Table:
 
 def _decay_row(test: _Decay) -> Row:
     record, points = test.record, test.points
-    verdict = record.worked.result
-    judged = verdict if isinstance(verdict, DecayVerdict) else None
+    result = record.worked.result
+    judged = result.verdict if isinstance(result, Evacuated) else None
     first, last = (points[0], points[-1]) if points else (None, None)
     return (
         *head(test.job, record),

@@ -1,0 +1,187 @@
+"""Handling checklist for flammable refrigerants, on paper: a section for each job."""
+
+import os
+from pathlib import Path
+
+from chargebench.errors import ExportRefused
+from chargebench.flags import class_words
+from chargebench.reports.checklist_facts import cautions, facts, limits
+from chargebench.reports.content import AuditContent, JobRecord, Tick
+from chargebench.reports.page import BLACK, BODY, GREY, SMALL, Page
+from chargebench.rules import ChecklistLine
+from chargebench.sources import cite
+from chargebench.steps import STEPS
+
+TICKED, NOT_TICKED, ASIDE = "\u2611", "\u2610", "\u2013"
+DEFERENCE = (
+    "This list does not replace local codes, the equipment maker's instructions or a licensed "
+    "person's judgement. Where they ask for more, they count."
+)
+_TEXT, _WHO, _BOX = 108.0, 52.0, 7.0  # mm: the line, who ticked it, the box
+
+
+def write_checklist(content: AuditContent, path: Path) -> None:
+    """Write the handling checklists of the period's jobs on flammable refrigerants.
+
+    Raises
+    ------
+    ExportRefused
+        It could not be written; then there is no file, or the one before.
+    """
+    shop = content.shop.get("name", "")
+    page = Page(
+        title=f"Handling checklist, flammable refrigerants, {shop}",
+        head=f"{shop}   ·   Handling checklist, flammable refrigerants   ·   {content.period}",
+        foot=DEFERENCE,
+        made_at=content.made_at,
+        paper="A4" if content.shop.get("units") == "SI" else "Letter",
+    )
+    flammable = [job for job in content.jobs if job.case.refrigerant and _flammable(job)]
+    for job in flammable:
+        page.add_page()
+        _section(page, content, job)
+    if not flammable:
+        page.add_page()
+        page.title_line("Handling checklist, flammable refrigerants")
+        page.face(BODY)
+        page.paragraph(f"No job on a flammable refrigerant in the period {content.period}.")
+    _save(page, path)
+
+
+def _flammable(job: JobRecord) -> bool:
+    return job.case.refrigerant is not None and job.case.refrigerant.flammable
+
+
+def _save(page: Page, path: Path) -> None:
+    part = path.with_name(f".{path.name}.part")
+    try:
+        with part.open("wb") as file:
+            file.write(bytes(page.output()))
+            file.flush()
+            os.fsync(file.fileno())
+        part.replace(path)
+    except OSError as refusal:
+        reason = refusal.strerror or str(refusal)
+        raise ExportRefused(f"The checklist could not be written to {path}: {reason}.") from None
+    finally:
+        part.unlink(missing_ok=True)
+
+
+def _section(page: Page, content: AuditContent, job: JobRecord) -> None:
+    kind = job.case.refrigerant
+    assert kind is not None
+    page.title_line(f"{job.case.number}  {job.title}")
+    page.face(BODY, bold=True)
+    page.paragraph(f"{kind.name}, {class_words(kind.safety_class)}")
+    page.ln(1)
+    _facts(page, facts(content, job))
+    _state(page, job)
+    page.heading("Limits for this job and this room")
+    _facts(page, limits(job))
+    page.heading("Cautions")
+    for sentence in cautions(job):
+        _bullet(page, sentence)
+    _lines(page, job)
+    page.heading("Who stands for this list")
+    page.paragraph(DEFERENCE)
+    page.ln(9)
+    page.face(SMALL, grey=GREY)
+    page.paragraph("Name, signature, date  " + "." * 96)
+
+
+def _facts(page: Page, rows: list[tuple[str, str, str]]) -> None:
+    """Rows of label, value, and where it is from in small type."""
+    for label, value, source in rows:
+        page.face(BODY)
+        tall = page.height_of(value, 122, 4.4)
+        if page.get_y() + tall + 4 > page.h - 22:
+            page.add_page()
+        y = page.get_y()
+        page.face(BODY, grey=GREY)
+        below = page.block(page.l_margin, y, 54, label, 4.4)
+        page.face(BODY)
+        below = max(below, page.block(page.l_margin + 56, y, 122, value, 4.4))
+        if source:
+            page.face(SMALL, grey=GREY)
+            below = page.block(page.l_margin + 56, below, 122, source, 3.4)
+        page.set_y(below + 0.8)
+
+
+def _state(page: Page, job: JobRecord) -> None:
+    """How many lines nobody ticked, said first and plainly."""
+    due = [tick for tick in job.checklist if not _aside(job, tick)]
+    missing = [tick for tick in due if not tick.by]
+    page.ln(1)
+    page.face(BODY, bold=True)
+    if missing:
+        page.paragraph(f"{NOT_TICKED}  {len(missing)} of {len(due)} lines are NOT TICKED.")
+    else:
+        page.paragraph(f"{TICKED}  All {len(due)} lines are ticked.")
+
+
+def _bullet(page: Page, sentence: str) -> None:
+    page.face(BODY)
+    y = page.get_y()
+    page.block(page.l_margin, y, 5, "•", 4.4)
+    page.set_y(page.block(page.l_margin + 5, y, page.epw - 5, sentence, 4.4) + 0.6)
+
+
+def _aside(job: JobRecord, tick: Tick) -> str:
+    """Why the step of a line was not needed; empty where it was or still is."""
+    signed = job.case.signed.get(tick.line.step)
+    return signed.reason or "not needed" if signed is not None and not signed.needed else ""
+
+
+def _lines(page: Page, job: JobRecord) -> None:
+    step = ""
+    for tick in job.checklist:
+        if tick.line.step != step:
+            step = tick.line.step
+            page.heading(f"At {STEPS[step].title}")
+            if reason := _aside(job, tick):
+                page.face(BODY, grey=GREY)
+                page.paragraph(f"Step set aside: {reason}")
+                page.ln(0.5)
+            elif not job.case.is_signed(step):
+                page.face(BODY, grey=GREY)
+                page.paragraph("Step not signed yet.")
+                page.ln(0.5)
+        _line(page, tick, aside=bool(_aside(job, tick)))
+
+
+def _line(page: Page, tick: Tick, *, aside: bool) -> None:
+    box = TICKED if tick.by else ASIDE if aside else NOT_TICKED
+    missing = not tick.by and not aside
+    cited = _cited(tick.line)
+    page.face(BODY)
+    tall = page.height_of(tick.line.text, _TEXT, 4.4)
+    page.face(SMALL)
+    tall += page.height_of(cited, _TEXT, 3.3)
+    if page.get_y() + tall > page.h - 24:
+        page.add_page()
+    y = page.get_y()
+    page.face(BODY + 2, bold=missing)
+    page.block(page.l_margin, y, _BOX, box, 4.6)
+    page.face(BODY, grey=GREY if aside else BLACK)
+    below = page.block(page.l_margin + _BOX, y, _TEXT, tick.line.text, 4.4)
+    page.face(SMALL, grey=GREY)
+    below = page.block(page.l_margin + _BOX, below, _TEXT, cited, 3.3)
+    page.face(BODY, bold=missing, grey=GREY if aside else BLACK)
+    page.block(page.l_margin + _BOX + _TEXT + 3, y, _WHO, _who(tick, aside=aside), 4.4)
+    if missing:
+        page.set_draw_color(BLACK)
+        page.rect(page.l_margin - 2.5, y, 1, below - y, style="F")
+    page.set_y(below + 1.4)
+
+
+def _who(tick: Tick, *, aside: bool) -> str:
+    if tick.by:
+        when = f"\n{tick.at:%Y-%m-%d %H:%M}" if tick.at else ""
+        return f"{tick.by}{when}"
+    return "step set aside" if aside else "NOT TICKED\nname, time ................"
+
+
+def _cited(line: ChecklistLine) -> str:
+    mark = "unverified" if line.mark == "MEMORY" else line.mark
+    place = f", {line.place}" if line.place else ""
+    return f"{cite(line.source)}{place} [{mark}]"
