@@ -1,5 +1,6 @@
 """The catalogue against published lists: compositions, warming potentials, classes, limits."""
 
+import dataclasses
 import tomllib
 from collections.abc import Iterator
 from decimal import Decimal
@@ -135,6 +136,11 @@ def test_that_pressure_classes_follow_the_federal_definitions(
     name: str, pressure_class: str
 ) -> None:
     assert refrigerant(name).pressure_class == pressure_class
+
+
+def test_that_the_data_may_overrule_the_pressure_class() -> None:
+    overruled = dataclasses.replace(refrigerant("R410A"), pressure_class_override="very high")
+    assert overruled.pressure_class == "very high"
 
 
 # drawdown.org, "Deploy alternative refrigerants", figure 1 prints these classes: SEEN.

@@ -1,6 +1,8 @@
 """Gas densities through the property process, and what becomes of it when it dies or hangs."""
 
 import gc
+import io
+import json
 import os
 import subprocess
 import sys
@@ -12,7 +14,7 @@ import pytest
 
 from chargebench import fluids
 from chargebench.errors import OutsideDomain, PropertiesUnavailable, UnknownRefrigerant
-from chargebench.fluids import NITROGEN, gas, gas_density, names, refrigerant, saturation
+from chargebench.fluids import NITROGEN, child, gas, gas_density, names, refrigerant, saturation
 from chargebench.units import Q
 
 # R290 at 20 °C: 8.36 bar (Lemmon, McLinden & Wagner 2009; NIST WebBook, MEMORY).
@@ -125,6 +127,25 @@ def test_that_starting_does_not_wait_and_an_early_end_leaves_nothing() -> None:
     assert child is not None
     process.close()
     assert child.poll() is not None
+
+
+def test_that_the_shared_process_can_be_started_ahead_and_says_when_it_is_ready() -> None:
+    fluids.close()
+    assert not fluids.gas_density_ready()
+    fluids.warm_up()
+    first = gas._properties._process
+    gas_density(NITROGEN, temperature=Q(23, "degC"), pressure=Q(7, "bar"))
+    assert fluids.gas_density_ready()
+    assert gas._properties._process is first
+
+
+def test_that_the_child_answers_line_by_line_until_its_input_ends() -> None:
+    answers = io.StringIO()
+    child.serve(io.StringIO(f"{json.dumps(QUESTION)}\nnonsense\n"), answers)
+    ready, density, refused = map(json.loads, answers.getvalue().splitlines())
+    assert ready["ready"].startswith("8.")
+    assert density["density"] == pytest.approx(1.138, abs=5e-4)
+    assert "refused" in refused
 
 
 def test_that_a_process_that_was_killed_is_started_again() -> None:
