@@ -83,7 +83,8 @@ class Cases(Registers):
             job=job,
             number=row.number,
             state=row.state,
-            today=self.today,
+            # A closed job is judged by the day it was closed, not by what fell due since.
+            today=row.closed_at.date() if row.closed_at else self.today,
             rule_set=self.rule_set,
             equipment_id=row.equipment,
             equipment=equipment,

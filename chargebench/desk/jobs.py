@@ -1,6 +1,6 @@
 """Jobs: open, keep what is typed, look, sign, set aside, reverse, close."""
 
-from dataclasses import asdict
+from dataclasses import asdict, replace
 from datetime import datetime
 from typing import Any
 
@@ -45,7 +45,9 @@ class Jobs(Cases):
         """One job with its steps' states and all its flags."""
         case = self._case(job)
         worked = self._worked_out(case)
-        raised = flags.of_job(case, worked)
+        raised = flags.of_job(case, worked) + flags.of_follow_up(
+            case.step(AFTER_CLOSING), self.today
+        )
         return JobView(
             id=job,
             number=case.number,
@@ -121,7 +123,8 @@ class Jobs(Cases):
         """
         if step in REST_ON_GAS:
             _await_gas()
-        case = self._with(self._case(job), step, answer(STEPS[step], typed))
+        on = self.today if happened_at is None else happened_at.date()
+        case = replace(self._with(self._case(job), step, answer(STEPS[step], typed)), today=on)
         if step in case.signed and step != AFTER_CLOSING:
             raise PostingRefused(
                 f"{STEPS[step].title} is signed already (entry {case.signed[step].number}); "

@@ -9,12 +9,13 @@ from pathlib import Path
 from chargebench import flags, fluids
 from chargebench.calc import leak_rate
 from chargebench.calc.leak_rate import Addition, Circuit
+from chargebench.desk.jobs import AFTER_CLOSING
 from chargebench.desk.stock import Stock
 from chargebench.desk.views import LeakRateLine, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry, Filters, UsageRow, Verification
 from chargebench.rules import Regulation
-from chargebench.steps import Answers
+from chargebench.steps import NOTHING, STEPS, Answers, answer
 from chargebench.units import from_mg
 
 UsageKey = tuple[int, int, int]
@@ -69,15 +70,20 @@ class Records(Stock):
 
     def all_flags(self) -> list[Flag]:
         """Flags of jobs (of closed ones as closed), cylinders and leak rates, worst first."""
+        follow_ups = {
+            entry.job: answer(STEPS[AFTER_CLOSING], entry.payload["typed"])
+            for entry in self.reading.entries(kind="follow-up")
+        }
         found: list[Flag] = []
         for row in self.reading.jobs():
-            raised = self.flags_at_closing(row.id) if row.closed_at else self.job(row.id).flags
-            found += [
-                replace(
-                    flag, about=f"job:{row.number}, {flag.about}", says=f"{row.number}: {flag.says}"
+            if row.closed_at:
+                raised = (
+                    *self.flags_at_closing(row.id),
+                    *flags.of_follow_up(follow_ups.get(row.id, NOTHING), self.today),
                 )
-                for flag in raised
-            ]
+            else:
+                raised = self.job(row.id).flags
+            found += [_of_job(row.number, flag) for flag in raised]
         found += [flag for line in self.cylinders() for flag in line.flags]
         found += [flag for line in self.leak_rates() for flag in self._leak_flags(line)]
         return list(flags.worst_first(tuple(found)))
@@ -226,6 +232,10 @@ class Records(Stock):
     def backup(self) -> Path | None:
         """Keep a copy of the shop file beside it; None where the newest is still the same."""
         return self.ledger.backup()
+
+
+def _of_job(number: str, flag: Flag) -> Flag:
+    return replace(flag, about=f"job:{number}, {flag.about}", says=f"{number}: {flag.says}")
 
 
 def _column(source: str, target: str) -> str:

@@ -1,11 +1,12 @@
 """Flags of a whole job: what its steps raise, and what is missing between them."""
 
 from collections.abc import Mapping
+from datetime import date
 
 from chargebench.flags.flag import Flag
 from chargebench.flags.of_step import of_step
 from chargebench.flags.words import class_words
-from chargebench.steps import STEPS, Case, Worked, safety_list
+from chargebench.steps import STEPS, Answers, Case, Worked, safety_list
 from chargebench.steps.evacuation import Evacuated
 
 
@@ -14,7 +15,6 @@ def of_job(case: Case, worked: Mapping[str, Worked]) -> tuple[Flag, ...]:
     found = [flag for step in STEPS for flag in of_step(case, step, worked[step])]
     found += _missing_tests(case, worked)
     found += _safety(case)
-    found += _follow_up(case)
     return tuple(found)
 
 
@@ -87,17 +87,10 @@ def _safety(case: Case) -> list[Flag]:
     return found
 
 
-def _follow_up(case: Case) -> list[Flag]:
-    answers = case.step("follow_up")
+def of_follow_up(answers: Answers, today: date) -> tuple[Flag, ...]:
+    """A follow-up that is due and not done; it stays due after its job is closed."""
     due = answers.date("due")
-    if due is None or answers.date("done_on") is not None or due > case.today:
-        return []
-    return [
-        Flag(
-            "note",
-            "follow-up-due",
-            f"Follow-up was due on {due}: {answers.text('what')}",
-            "step:follow_up",
-            str(due),
-        )
-    ]
+    if due is None or answers.date("done_on") is not None or due > today:
+        return ()
+    says = f"Follow-up was due on {due}: {answers.text('what')}"
+    return (Flag("note", "follow-up-due", says, "step:follow_up", str(due)),)
