@@ -17,7 +17,7 @@ from chargebench.ledger.entry import (
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance, HistoryRow
-from chargebench.ledger.restore import restore
+from chargebench.ledger.restoring import restore
 from chargebench.ledger.scan import Checkpoint, Problem
 from chargebench.ledger.usage import Filters, UsageRow, UsageTotal
 from chargebench.ledger.verify import Verification

@@ -15,14 +15,14 @@ def restore(path: Path | str, copy: Path | str) -> Path | None:
     """
     path, copy = Path(path), Path(copy)
     dialect.check_header(copy)
-    if path.exists() and not dialect.alone(path):
-        raise ShopFileRefused(
-            f"{path} is open in another window. Close it there, then restore again."
-        )
     half = path.with_name(path.name + ".new")
     try:
         backup.remove(half)
         _copy_sound(copy, half)
+        if path.exists() and not dialect.alone(path):
+            raise ShopFileRefused(
+                f"{path} is open in another window. Close it there, then restore again."
+            )
         aside = _set_aside(path)
         half.replace(path)
         backup.settle(path.parent)
