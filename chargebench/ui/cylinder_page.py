@@ -23,7 +23,7 @@ from chargebench.ui.stock_words import (
 )
 from chargebench.units import System
 
-ACTS = (("receive", "Re&ceive"), ("weigh", "&Weigh"), ("decant", "&Decant"), ("return", "Re&turn"))
+ACTS = (("receive", "Recei&ve"), ("weigh", "&Weigh"), ("decant", "&Decant"), ("return", "Re&turn"))
 _EMPTY = (
     "Nothing has moved in or out of this cylinder yet. Receive it, or weigh it, to begin its "
     "history."
@@ -50,7 +50,7 @@ class CylinderPage(QWidget):
         self.model: RowModel[HistoryRow] = RowModel(_columns(desk.units, Places(desk)))
         self.table = RowView(self.model, "History, newest first")
         self.table.opened.connect(self._open_row)
-        self.back = QPushButton("‹ &Back")
+        self.back = QPushButton("‹ Stock")
         self.change = QPushButton("C&hange")
         self.change.setToolTip("Change what the register says of this cylinder")
         self.back.clicked.connect(lambda _: self.left.emit())
@@ -137,9 +137,9 @@ def _columns(system: System, places: Places) -> Sequence[Column[HistoryRow]]:
         Column("What", lambda row: kind_words(row.kind), 8),
         Column("Job", lambda row: row.job_number or "", 5),
         Column("From or to", lambda row: places.words(row.other), 11, grows=True),
-        Column("Refrigerant", lambda row: row.refrigerant, 6),
+        Column("Refrigerant", lambda row: row.refrigerant, 7),
         Column("Moved", lambda row: signed_mass(row.mass_mg, system), 7, right=True),
-        Column("Held after", lambda row: mass(row.running_mg, system), 7, right=True),
+        Column("Held after", lambda row: mass(row.running_mg, system), 8, right=True),
         Column("As typed", lambda row: row.as_typed, 10, grows=True),
         Column("Entry", lambda row: str(row.number), 4, right=True),
     )

@@ -3,6 +3,7 @@
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
+    QApplication,
     QSizePolicy,
     QStyle,
     QStyledItemDelegate,
@@ -24,8 +25,8 @@ def share_words(line: CylinderLine) -> str:
     if line.share is None:
         return NO_LIMIT
     if line.share > 1:
-        return f"over limit, {line.share:.0%}"
-    return f"{line.share:.0%}"
+        return f"over limit, {line.share * 100:.0f} %"
+    return f"{line.share * 100:.0f} %"
 
 
 def draw_fill(painter: QPainter, box: QRectF, line: CylinderLine) -> None:
@@ -68,13 +69,14 @@ class FillDelegate(QStyledItemDelegate):
         """Draw the ground as chosen or not, the bar, the words."""
         line = index.data(Qt.ItemDataRole.UserRole)
         assert isinstance(line, CylinderLine)
-        self.initStyleOption(option, index)
+        ground = QStyleOptionViewItem(option)
+        self.initStyleOption(ground, index)
+        ground.text = ""
+        style = ground.widget.style() if ground.widget else QApplication.style()
+        style.drawControl(QStyle.ControlElement.CE_ItemViewItem, ground, painter, ground.widget)
         cell = QRectF(option.rect)
-        chosen = option.state & QStyle.StateFlag.State_Selected
-        if chosen:
-            painter.fillRect(cell, option.palette.highlight())
         em = theme.em()
-        words_wide = painter.fontMetrics().horizontalAdvance("over limit, 100%") + em // 2
+        words_wide = painter.fontMetrics().horizontalAdvance("over limit, 100 %") + em // 2
         bar = QRectF(cell.left() + em / 3, cell.center().y() - em * 0.45, 0, em * 0.9)
         bar.setWidth(max(cell.width() - words_wide - em, em * 2))
         draw_fill(painter, bar, line)

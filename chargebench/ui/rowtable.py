@@ -128,8 +128,16 @@ class RowView(QTableView):
 
     opened = Signal(int)
 
-    def __init__(self, model: RowModel[Any], name: str, parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        model: RowModel[Any],
+        name: str,
+        parent: QWidget | None = None,
+        *,
+        to_press: bool = True,
+    ) -> None:
         super().__init__(parent)
+        self._to_press = to_press  # rows that are only read may be lower than a gloved finger
         self._columns = model.columns
         self.setModel(model)
         self.setAccessibleName(name)
@@ -140,11 +148,11 @@ class RowView(QTableView):
         self.setShowGrid(False)
         self.setWordWrap(False)
         self.verticalHeader().hide()
-        self.verticalHeader().setDefaultSectionSize(theme.target())
         head = self.horizontalHeader()
         head.setHighlightSections(False)
         head.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         head.setMinimumSectionSize(theme.em() * 2)
+        self.setMinimumHeight(self.height_of(3 if to_press else 1))
         self.clicked.connect(lambda index: self.opened.emit(index.row()))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
@@ -159,9 +167,19 @@ class RowView(QTableView):
         super().resizeEvent(event)
         self.lay_out()
 
+    def row_height(self) -> int:
+        """Height of a row."""
+        return theme.target() if self._to_press else round(theme.em() * 1.8)
+
+    def height_of(self, rows: int) -> int:
+        """Height that shows this many rows under their heads."""
+        return self.horizontalHeader().sizeHint().height() + self.row_height() * rows + 6
+
     def lay_out(self) -> None:
         """Set the columns' widths for the text size and the room there is."""
-        self.verticalHeader().setDefaultSectionSize(theme.target())
+        high = self.row_height()
+        if self.verticalHeader().defaultSectionSize() != high:
+            self.verticalHeader().setDefaultSectionSize(high)
         wanted = [round(column.ems * theme.em()) for column in self._columns]
         growing = [place for place, column in enumerate(self._columns) if column.grows]
         spare = self.viewport().width() - sum(wanted)

@@ -1,11 +1,8 @@
 """Stock: what every cylinder holds and what is due, and the instruments beside them."""
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QPushButton,
@@ -16,20 +13,20 @@ from PySide6.QtWidgets import (
 
 from chargebench.desk import Desk
 from chargebench.desk.views import CylinderLine
-from chargebench.ui import theme
+from chargebench.ui.cylinder_columns import FILL_COLUMN, cylinder_columns
 from chargebench.ui.cylinder_page import ACTS, CylinderPage
 from chargebench.ui.fieldrow import wrapped
-from chargebench.ui.fillbar import FillDelegate, share_words
+from chargebench.ui.fillbar import FillDelegate
+from chargebench.ui.flagbar import FlagLine
 from chargebench.ui.instruments import InstrumentRow, instrument_columns, instrument_rows
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.registers import RegistersDialog
-from chargebench.ui.rowtable import Column, RowModel, RowView
+from chargebench.ui.rowtable import RowModel, RowView
 from chargebench.ui.stock_act import StockAct
-from chargebench.ui.stock_words import due_shape, due_words, mass
+from chargebench.ui.turning import Turning, row_of, scrolled
 
 _SEARCH_MS = 120
-FILL_COLUMN = 4
 _NO_CYLINDERS = (
     "No cylinders yet. Every gram comes from one and goes to one. Press New cylinder to put the "
     "first on the register, then receive what is in it."
@@ -51,9 +48,10 @@ class StockArea(QStackedWidget):
         super().__init__(parent)
         self._desk = desk
         self._notifier = notifier
-        self.cylinders: RowModel[CylinderLine] = RowModel(_columns(desk))
+        self.cylinders: RowModel[CylinderLine] = RowModel(cylinder_columns(desk))
         self.instruments: RowModel[InstrumentRow] = RowModel(instrument_columns(desk))
         self._acts: dict[str, StockAct] = {}
+        self._shown: dict[str, QWidget] = {}
         self._came_from: QWidget | None = None
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
@@ -65,8 +63,8 @@ class StockArea(QStackedWidget):
         self.page.acted.connect(lambda act: self.begin(act, self.page.cylinder))
         self.page.changes.connect(lambda: self._edit_cylinder(self.page.cylinder))
         self.page.job_wanted.connect(self.job_wanted)
-        self.addWidget(_framed(self._list_page))
-        self.addWidget(_framed(self.page))
+        self.addWidget(scrolled(self._list_page))
+        self.addWidget(scrolled(self.page))
         notifier.changed.connect(self._changed)
 
     def _build(self) -> None:
@@ -86,25 +84,21 @@ class StockArea(QStackedWidget):
         self.table.setItemDelegateForColumn(FILL_COLUMN, FillDelegate(self.table))
         self.instrument_table = RowView(self.instruments, "Instruments")
         self.empty = wrapped(weight="faint")
-        top = QHBoxLayout()
-        for each in (self.show_cylinders, self.show_instruments, label):
-            top.addWidget(each)
-        top.addWidget(self.search, 1)
-        top.addWidget(self.registers)
-        top.addWidget(self.new)
-        acts = QHBoxLayout()
-        for key, words in ACTS:
-            button = QPushButton(words)
+        self.worst = FlagLine()
+        looked = row_of(label, self.search, self.registers, self.new, fill=self.search)
+        top = Turning((row_of(self.show_cylinders, self.show_instruments), looked))
+        buttons = [QPushButton(words) for _, words in ACTS]
+        for button, (key, _) in zip(buttons, ACTS, strict=True):
             button.clicked.connect(lambda _, act=key: self.begin(act, self._chosen()))
-            acts.addWidget(button)
-        acts.addStretch(1)
+        acts = row_of(*buttons)
         column = QVBoxLayout(self._list_page)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addLayout(top)
+        column.addWidget(top)
         column.addWidget(self.empty)
         column.addWidget(self.table, 1)
         column.addWidget(self.instrument_table, 1)
-        column.addLayout(acts)
+        column.addWidget(self.worst)
+        column.addWidget(acts)
         self._connect()
 
     def _connect(self) -> None:
@@ -117,6 +111,7 @@ class StockArea(QStackedWidget):
         self.instrument_table.opened.connect(
             lambda row: self._edit("instrument", self.instruments.row(row).id)
         )
+        self.table.selectionModel().currentRowChanged.connect(lambda *_: self._show_worst())
         self.new.clicked.connect(lambda _: self._edit(self._kind(), None))
         self.registers.clicked.connect(lambda _: self._open_registers())
         find = QShortcut(QKeySequence("Ctrl+F"), self._list_page)
@@ -146,6 +141,16 @@ class StockArea(QStackedWidget):
         self.new.setText(f"&New {kind}")
         if not nothing:
             shown.selectRow(0)
+        self._show_worst()
+
+    def _show_worst(self) -> None:
+        """The whole sentence of the chosen cylinder's worst flag, under the list."""
+        chosen = self._chosen()
+        line = next((row for row in self.cylinders.rows if row.id == chosen), None)
+        flagged = line is not None and bool(line.flags)
+        self.worst.setVisible(flagged)
+        if line is not None and line.flags:
+            self.worst.show_flag(line.flags[0])
 
     def _chosen(self) -> str:
         row = self.table.currentIndex().row()
@@ -176,12 +181,10 @@ class StockArea(QStackedWidget):
             made = StockAct(self._desk, act)
             made.left.connect(self._leave_act)
             made.recorded.connect(self._recorded)
-            self._acts[act] = made
-            self.addWidget(_framed(made))
+            self._acts[act], self._shown[act] = made, scrolled(made)
+            self.addWidget(self._shown[act])
         self._came_from = self.currentWidget()
-        shown = self._acts[act].parentWidget()
-        assert shown is not None
-        self.setCurrentWidget(shown)
+        self.setCurrentWidget(self._shown[act])
         self._acts[act].begin(cylinder)
 
     def act(self, act: str) -> StockAct:
@@ -233,55 +236,9 @@ class StockArea(QStackedWidget):
         self._changed()
 
 
-def _columns(desk: Desk) -> Sequence[Column[CylinderLine]]:
-    system, today = desk.units, desk.today
-    return (
-        Column("Cylinder", lambda line: line.id, 6),
-        Column("Refrigerant", lambda line: line.refrigerant, 7),
-        Column("Contents", lambda line: line.contents, 7),
-        Column("Holds", lambda line: mass(line.mass_mg, system), 6, right=True),
-        Column("Fill against its limit", share_words, 15, grows=True),
-        Column("Left", lambda line: _left(line, desk), 10),
-        Column("Last weighed", lambda line: line.last_weighed or "never", 8),
-        Column(
-            "Requalification",
-            lambda line: due_words(line.due, today),
-            13,
-            shape=lambda line: due_shape(line.due, today),
-        ),
-        Column(
-            "Flag",
-            lambda line: line.flags[0].says if line.flags else "",
-            10,
-            shape=lambda line: line.flags[0].level if line.flags else "",
-            grows=True,
-        ),
-    )
-
-
-def _left(line: CylinderLine, desk: Desk) -> str:
-    """What is left to use of new refrigerant; what is left to fill of anything else."""
-    if line.contents == "new":
-        return f"{mass(max(line.mass_mg, 0), desk.units)} to use"
-    if line.limit_mg is None:
-        return "room not known"
-    if line.mass_mg > line.limit_mg:
-        return f"{mass(line.mass_mg - line.limit_mg, desk.units)} too much"
-    return f"{mass(line.limit_mg - line.mass_mg, desk.units)} to fill"
-
-
 def _choice(words: str) -> QPushButton:
     button = QPushButton(words)
     button.setProperty("weight", "area")
     button.setCheckable(True)
     button.setAutoExclusive(True)
     return button
-
-
-def _framed(page: QWidget) -> QWidget:
-    frame = QWidget()
-    layout = QVBoxLayout(frame)
-    edge = theme.em() // 2
-    layout.setContentsMargins(edge, edge, edge, edge // 2)
-    layout.addWidget(page)
-    return frame

@@ -2,20 +2,23 @@
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QHideEvent, QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from chargebench.desk import Desk
 from chargebench.desk.views import Look
 from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import STOCK, Typed
+from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import FlagLine
 from chargebench.ui.formview import FormView
 from chargebench.ui.wording import figure_of, value_of
 
 _FLAGS_SHOWN = 3
+_KEEP_MS = 400
+_KEPT_AS = "stock"  # stands where the job's id stands for the steps of a job
 
 
 class StockAct(QWidget):
@@ -30,6 +33,7 @@ class StockAct(QWidget):
         self.act = act
         form = STOCK[act]
         self.form = FormView(form, desk, taken="cb")
+        self.form.setMinimumHeight(theme.em() * 10)
         self.comes = wrapped()
         self.comes.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.says = wrapped(weight="refusal")
@@ -48,11 +52,15 @@ class StockAct(QWidget):
             self.sign,
             context=Qt.ShortcutContext.WidgetWithChildrenShortcut,
         )
-        self.form.edited.connect(lambda _: self._look())
+        self._keep = QTimer(self)
+        self._keep.setSingleShot(True)
+        self._keep.setInterval(_KEEP_MS)
+        self._keep.timeout.connect(self.flush)
+        self.form.edited.connect(lambda _: self._edited())
         self.back.clicked.connect(lambda _: self.left.emit())
-        self.clear.clicked.connect(lambda _: self.put({}))
+        self.clear.clicked.connect(lambda _: self._empty())
         self.record.clicked.connect(lambda _: self.sign())
-        self.put({})
+        self.put(desk.typed(_KEPT_AS, act))
 
     def _build(self, title: str, purpose: str) -> None:
         buttons = QHBoxLayout()
@@ -82,6 +90,25 @@ class StockAct(QWidget):
         """Show what is typed."""
         self.form.put(typed)
         self._look()
+
+    def _edited(self) -> None:
+        self._keep.start()
+        self._look()
+
+    def flush(self) -> None:
+        """Keep what is typed, now."""
+        self._keep.stop()
+        self._desk.keep(_KEPT_AS, self.act, self.form.typed())
+
+    def _empty(self) -> None:
+        self.put({})
+        self.flush()
+
+    def hideEvent(self, event: QHideEvent) -> None:  # noqa: N802 - Qt's name
+        """What is typed and not kept yet is kept when the page goes out of sight."""
+        if self._keep.isActive():
+            self.flush()
+        super().hideEvent(event)
 
     def _look(self, refused: Mapping[str, str] | None = None) -> None:
         look = self._desk.look_stock(self.act, self.form.typed())
@@ -119,7 +146,7 @@ class StockAct(QWidget):
             self._refuse(str(refusal))
             return
         about = str(typed.get("target" if self.act == "decant" else "cylinder", ""))
-        self.put({})
+        self._empty()
         self.recorded.emit(about, f"{STOCK[self.act].title}: {about}, entry {entry.number}.")
 
     def _refuse(self, says: str) -> None:

@@ -1,0 +1,53 @@
+"""Columns of the cylinders' list: what each holds, how far it may be filled, what is due."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from chargebench.desk import CylinderLine, Desk
+from chargebench.ui.fillbar import share_words
+from chargebench.ui.rowtable import Column
+from chargebench.ui.stock_words import day, due_shape, due_words, mass
+
+FILL_COLUMN = 4
+
+
+def cylinder_columns(desk: Desk) -> Sequence[Column[CylinderLine]]:
+    """Columns of the cylinders' list; the one at `FILL_COLUMN` is painted as a bar."""
+    system, today = desk.units, desk.today
+    return (
+        Column("Cylinder", lambda line: line.id, 6),
+        Column("Refrigerant", lambda line: line.refrigerant, 7),
+        Column("Contents", lambda line: line.contents, 7),
+        Column("Holds", lambda line: mass(line.mass_mg, system), 6, right=True),
+        Column("Fill against its limit", share_words, 14, grows=True),
+        Column("Left", lambda line: _left(line, desk), 9),
+        Column("Last weighed", _weighed, 8),
+        Column(
+            "Requalification",
+            lambda line: due_words(line.due, today),
+            14,
+            shape=lambda line: due_shape(line.due, today),
+        ),
+        Column(
+            "Flag",
+            lambda line: line.flags[0].says if line.flags else "",
+            6,
+            shape=lambda line: line.flags[0].level if line.flags else "",
+            grows=True,
+        ),
+    )
+
+
+def _weighed(line: CylinderLine) -> str:
+    return day(date.fromisoformat(line.last_weighed)) if line.last_weighed else "never"
+
+
+def _left(line: CylinderLine, desk: Desk) -> str:
+    """What is left to use of new refrigerant; what is left to fill of anything else."""
+    if line.contents == "new":
+        return f"{mass(max(line.mass_mg, 0), desk.units)} to use"
+    if line.limit_mg is None:
+        return "room not known"
+    if line.mass_mg > line.limit_mg:
+        return f"{mass(line.mass_mg - line.limit_mg, desk.units)} too much"
+    return f"{mass(line.limit_mg - line.mass_mg, desk.units)} to fill"

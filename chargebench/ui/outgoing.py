@@ -1,0 +1,233 @@
+"""Panels of the Records area that do something: export, verify, and saying how it went."""
+
+from collections.abc import Callable
+from datetime import date, datetime
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QProgressBar,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chargebench.desk import Desk, Exported
+from chargebench.desk.export import CHECKLIST, WORKBOOK
+from chargebench.ledger import Problem, Verification
+from chargebench.ui.errand import Errand
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.period import Period
+from chargebench.ui.stock_words import moment
+
+
+class _Panel(QFrame):
+    """A panel with words, a main act, progress, cancel and close."""
+
+    left = Signal()
+
+    def __init__(self, desk: Desk, main: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("panel")
+        self._desk = desk
+        self._errand: Errand | None = None
+        self.says = wrapped()
+        self.says.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.refusal = wrapped(weight="refusal")
+        self.refusal.hide()
+        self.bar = QProgressBar()
+        self.bar.setAccessibleName("Progress")
+        self.bar.hide()
+        self.main = QPushButton(main)
+        self.main.setProperty("weight", "main")
+        self.cancel = QPushButton("Cance&l")
+        self.cancel.hide()
+        self.close_button = QPushButton("Close")
+        self.close_button.setToolTip("Esc")
+        self.main.clicked.connect(lambda _: self.begin())
+        self.cancel.clicked.connect(lambda _: self._cancel())
+        self.close_button.clicked.connect(lambda _: self.left.emit())
+        self._foot = QHBoxLayout()
+        self._foot.addWidget(self.bar, 1)
+        self._foot.addStretch(0)
+        for button in (self.close_button, self.cancel, self.main):
+            self._foot.addWidget(button)
+        self._column = QVBoxLayout(self)
+        self._column.addWidget(self.says)
+        self._column.addWidget(self.refusal)
+        self._column.addLayout(self._foot)
+
+    def begin(self) -> None:
+        """Do it."""
+        raise NotImplementedError
+
+    @property
+    def working(self) -> bool:
+        """Whether the work is going on."""
+        return self._errand is not None
+
+    def _start(self, work: Callable[[Desk, Errand], Any], done: Callable[[Any], None]) -> None:
+        if self._errand is not None:
+            return
+        errand = Errand(self._desk, work, self)
+        self._errand = errand
+        errand.progressed.connect(self._progressed)
+        errand.done.connect(done)
+        errand.refused.connect(self._refuse)
+        errand.finished.connect(self._over)
+        self.refusal.hide()
+        self.bar.setRange(0, 0)
+        for part, shown in ((self.bar, True), (self.cancel, True), (self.main, False)):
+            part.setVisible(shown)
+        self.cancel.setEnabled(True)
+        self.cancel.setFocus()
+        errand.start()
+
+    def _progressed(self, what: str, so_far: int, of: int) -> None:
+        self.bar.setRange(0, of)
+        self.bar.setValue(so_far)
+        self.bar.setFormat(f"{what} %p %" if of else what)
+
+    def _cancel(self) -> None:
+        if self._errand is not None:
+            self._errand.cancel()
+            self.cancel.setEnabled(False)
+
+    def _over(self) -> None:
+        errand, self._errand = self._errand, None
+        if errand is not None:
+            errand.deleteLater()
+        for part, shown in ((self.bar, False), (self.cancel, False), (self.main, True)):
+            part.setVisible(shown)
+        self.main.setFocus()
+
+    def _refuse(self, says: str) -> None:
+        self.refusal.setText(says)
+        self.refusal.show()
+
+    def finish(self) -> None:
+        """Stop the work before the window goes."""
+        if self._errand is not None:
+            self._errand.finish()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
+        """Esc cancels work that goes on, or closes the panel."""
+        if event.key() != Qt.Key.Key_Escape:
+            super().keyPressEvent(event)
+        elif self.working:
+            self._cancel()
+        else:
+            self.left.emit()
+
+
+class ExportPanel(_Panel):
+    """Says what will be written and where, writes it, says what was written."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "&Write it", parent)
+        self._period = Period()
+        self.folder = QLineEdit()
+        self.folder.setAccessibleName("Folder to write into")
+        self.choose = QPushButton("C&hoose folder…")
+        row = QHBoxLayout()
+        row.addWidget(wrapped("Into the folder"))
+        row.addWidget(self.folder, 1)
+        row.addWidget(self.choose)
+        self._column.insertLayout(0, row)
+        self.choose.clicked.connect(lambda _: self._choose())
+        self.folder.textChanged.connect(lambda _: self._tell())
+
+    def offer(self, period: Period, folder: Path) -> None:
+        """Offer to write a period's records."""
+        self._period = period
+        if not self.folder.text():
+            self.folder.setText(str(folder))
+        self._tell()
+
+    def _path(self) -> Path:
+        return Path(self.folder.text().strip()).expanduser()
+
+    def _tell(self) -> None:
+        says = (
+            f"Will be written, for {self._period.words}: {WORKBOOK} (every job, entry, transfer "
+            f"and test with its totals), {CHECKLIST} (the flammable-refrigerant handling lists), "
+            "and a manifest with the SHA-256 of each and the head of the chain."
+        )
+        there = [name for name in (WORKBOOK, CHECKLIST) if (self._path() / name).exists()]
+        if self.folder.text().strip() and there:
+            says += f" Already there and replaced: {', '.join(there)}."
+        self.says.setText(says)
+        self.main.setEnabled(bool(self.folder.text().strip()))
+
+    def _choose(self) -> None:
+        chosen = QFileDialog.getExistingDirectory(self, "Folder to write into", self.folder.text())
+        if chosen:
+            self.folder.setText(chosen)
+
+    def begin(self) -> None:
+        """Write."""
+        folder, period = self._path(), self._period
+        self.folder.setEnabled(False)
+        self._start(
+            lambda desk, errand: desk.export(
+                folder, period.since, period.until, errand.progress, errand.cancelled
+            ),
+            self._written,
+        )
+
+    def _written(self, exported: Exported) -> None:
+        names = ", ".join(file.name for file in exported.files)
+        self.says.setText(f"Written into {exported.folder}: {names}.")
+
+    def _over(self) -> None:
+        super()._over()
+        self.folder.setEnabled(True)
+
+
+class VerifyPanel(_Panel):
+    """Says in sentences what was checked, when, what disagreed and what a chain can not prove."""
+
+    done = Signal(object)
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Verify &again", parent)
+        self.says.setText("Every entry is recomputed from what was signed, and compared.")
+
+    def begin(self) -> None:
+        """Verify."""
+        self._start(
+            lambda desk, errand: desk.verify(
+                lambda so_far, of: errand.progress("entries checked", so_far, of)
+            ),
+            self._verified,
+        )
+        # A verification that stops half-way has checked nothing; it is not offered.
+        self.cancel.hide()
+
+    def _verified(self, found: Verification) -> None:
+        when = moment(datetime.now().astimezone())
+        if found.ok:
+            head = f"{when}: nothing disagrees."
+        else:
+            head = f"{when}: {len(found.problems)} disagree. Keep this file as it is and a backup."
+        problems = "\n".join(f"✗ {_problem(each)}" for each in found.problems)
+        checked = "\n".join(f"✓ {sentence}" for sentence in found.checked)
+        limits = "\n".join(f"– {sentence}" for sentence in found.limits)
+        parts = (head, problems, checked, "What a chain can not prove:", limits)
+        self.says.setText("\n".join(part for part in parts if part))
+        self.done.emit(found)
+
+
+def _problem(problem: Problem) -> str:
+    return problem.what if problem.entry is None else f"entry {problem.entry}: {problem.what}"
+
+
+def default_folder(desk: Desk, today: date) -> Path:
+    """Where an export goes unless another folder is chosen: beside the shop file."""
+    return desk.path.parent / f"export {today.isoformat()}"

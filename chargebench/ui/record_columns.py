@@ -1,0 +1,138 @@
+"""Columns of the Records area's views: usage, totals, flags, leak rates, entries."""
+
+from collections.abc import Mapping, Sequence
+
+from chargebench.desk import Desk, LeakRateLine, UsageRow, UsageTotal
+from chargebench.flags import Flag
+from chargebench.ledger import Entry
+from chargebench.steps import REGISTERS, STEPS
+from chargebench.ui.rowtable import Column
+from chargebench.ui.stock_words import (
+    Places,
+    day,
+    due_shape,
+    due_words,
+    kind_words,
+    mass,
+    moment,
+)
+
+
+def people(desk: Desk) -> Mapping[str, str]:
+    """Names of people by id."""
+    return {key: row.get("name", key) for key, row in desk.rows("person").items()}
+
+
+def usage_columns(desk: Desk) -> Sequence[Column[UsageRow]]:
+    """Usage log: every mass line."""
+    places, names, system = Places(desk), people(desk), desk.units
+    return (
+        Column("When", lambda row: moment(row.happened_at), 10),
+        Column("Job", lambda row: row.job_number or "", 5),
+        Column("What", lambda row: _usage_kind(row), 8),
+        Column("From", lambda row: places.words(row.source), 10, grows=True),
+        Column("To", lambda row: places.words(row.target), 10, grows=True),
+        Column("Refrigerant", lambda row: row.refrigerant, 7),
+        Column("Mass", lambda row: mass(row.mass_mg, system), 7, right=True),
+        Column("As typed", lambda row: row.as_typed, 10),
+        Column("By", lambda row: names.get(row.by, row.by), 7),
+        Column("Entry", lambda row: str(row.number), 4, right=True),
+    )
+
+
+def _usage_kind(row: UsageRow) -> str:
+    return f"{kind_words(row.kind)}, undone" if row.reversed else kind_words(row.kind)
+
+
+def total_columns(desk: Desk) -> Sequence[Column[UsageTotal]]:
+    """Totals of the period, one row a refrigerant."""
+    system = desk.units
+    return (
+        Column("Totals", lambda row: row.refrigerant, 7, grows=True),
+        Column("Received", lambda row: mass(row.received_mg, system), 8, right=True),
+        Column("Charged", lambda row: mass(row.charged_mg, system), 8, right=True),
+        Column("Recovered", lambda row: mass(row.recovered_mg, system), 8, right=True),
+        Column("Released or lost", lambda row: mass(row.released_mg, system), 10, right=True),
+        Column("Returned", lambda row: mass(row.returned_mg, system), 8, right=True),
+        Column("Differences", lambda row: mass(row.difference_mg, system), 8, right=True),
+    )
+
+
+def flag_columns() -> Sequence[Column[Flag]]:
+    """Flags, worst first."""
+    return (
+        Column("Level", lambda flag: flag.level.upper(), 6, shape=lambda flag: flag.level),
+        Column("What, by how much, what to do", lambda flag: flag.says, 30, grows=True),
+        Column("Source", lambda flag: flag.source, 14),
+        Column("Known", lambda flag: flag.mark, 6),
+    )
+
+
+def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
+    """Leak rates against their thresholds, with what is due."""
+    system = desk.units
+    return (
+        Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", 12, grows=True),
+        Column("Refrigerant", lambda row: row.refrigerant, 7),
+        Column("Full charge", lambda row: mass(row.full_charge_mg, system), 7, right=True),
+        Column("Annualizing", lambda row: _percent(row.annualizing_pct), 7, right=True),
+        Column("Rolling", lambda row: _percent(row.rolling_pct), 6, right=True),
+        Column("Threshold", lambda row: _percent(row.threshold_pct), 7, right=True),
+        Column("Stands", _stands, 9, shape=lambda row: "stop" if row.over else ""),
+        Column("Last added", lambda row: day(row.added_on) if row.added_on else "", 7),
+        Column(
+            "Due",
+            lambda row: _due(row, desk),
+            14,
+            shape=lambda row: due_shape(row.due[0][1], desk.today) if row.due else "",
+            grows=True,
+        ),
+        Column("Under", lambda row: row.regulation, 9),
+    )
+
+
+def _percent(rate: float | None) -> str:
+    return "" if rate is None else f"{rate:.1f} %"
+
+
+def _stands(row: LeakRateLine) -> str:
+    if row.over:
+        return "over"
+    if row.threshold_pct is None:
+        return "no threshold"
+    if row.rolling_pct is None and row.annualizing_pct is None:
+        return "nothing added"
+    return "not over"
+
+
+def _due(row: LeakRateLine, desk: Desk) -> str:
+    return "; ".join(f"{what} {due_words(on, desk.today)}" for what, on in row.due)
+
+
+def entry_columns(desk: Desk) -> Sequence[Column[Entry]]:
+    """Entries in the order recorded."""
+    names = people(desk)
+    return (
+        Column("Entry", lambda entry: str(entry.number), 4, right=True),
+        Column("What", lambda entry: kind_words(entry.kind), 9),
+        Column("About", _about, 14, grows=True),
+        Column("Happened", lambda entry: moment(entry.happened_at), 10),
+        Column("Recorded", lambda entry: moment(entry.recorded_at), 10),
+        Column("By", lambda entry: names.get(entry.by, entry.by), 8),
+        Column("Hash, first digits", lambda entry: entry.hash[:12], 9),
+    )
+
+
+def _about(entry: Entry) -> str:
+    """What an entry is about, from its payload: the step, the register row, the cylinders."""
+    payload = entry.payload
+    step, register = payload.get("step"), payload.get("register")
+    if isinstance(step, str) and step in STEPS:
+        return STEPS[step].title
+    if isinstance(register, str) and register in REGISTERS:
+        return f"{REGISTERS[register].title.lower()} {payload.get('id', '')}".strip()
+    places = payload.get("places")
+    if isinstance(places, list):
+        return ", ".join(str(place).partition(":")[2] for place in places)
+    said = next((payload[key] for key in ("file", "equipment", "reason") if key in payload), "")
+    return str(said)

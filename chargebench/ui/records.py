@@ -1,0 +1,218 @@
+"""Records: usage, flags, leak rates and due dates, entries; export, verify, take in, back up."""
+
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtGui import QHideEvent, QShowEvent
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QWidget,
+)
+
+from chargebench.desk import Desk
+from chargebench.errors import ChargebenchError
+from chargebench.ui.errand import Errand
+from chargebench.ui.notifier import Notifier
+from chargebench.ui.outgoing import default_folder
+from chargebench.ui.record_columns import (
+    usage_columns,
+)
+from chargebench.ui.records_page import EMPTY, ENTRIES, FLAGS, LEAKS, USAGE, RecordsPage
+from chargebench.ui.registerdialog import make_row
+from chargebench.ui.rowtable import PAGE
+
+
+class RecordsArea(RecordsPage):
+    """Four views under one period, totals always in sight, and what leaves."""
+
+    said = Signal(str)
+    job_wanted = Signal(str)
+    cylinder_wanted = Signal(str)
+
+    def __init__(self, desk: Desk, notifier: Notifier, parent: QWidget | None = None) -> None:
+        super().__init__(desk, parent)
+        self._notifier = notifier
+        self._errand: Errand | None = None
+        self._stale = True
+        self._connect()
+
+    def _connect(self) -> None:
+        self._pause = QTimer(self)
+        self._pause.setSingleShot(True)
+        self._pause.setInterval(120)
+        self._pause.timeout.connect(self.read)
+        self.period.changed.connect(self._pause.start)
+        self._views.idClicked.connect(lambda _: self.read())
+        self._notifier.changed.connect(self._changed)
+        self.tables[USAGE].opened.connect(lambda row: self._want_job(self.usage.row(row).job))
+        self.tables[ENTRIES].opened.connect(lambda row: self._want_job(self.entries.row(row).job))
+        self.tables[FLAGS].opened.connect(lambda row: self._follow(self.flags.row(row).about))
+        self.tables[LEAKS].opened.connect(
+            lambda row: self._follow(f"equipment:{self.leaks.row(row).equipment_id}")
+        )
+        self.export.clicked.connect(lambda _: self.show_export())
+        self.verify.clicked.connect(lambda _: self.show_verify())
+        self.take_in.clicked.connect(lambda _: self._choose_file())
+        self.back_up.clicked.connect(lambda _: self.make_backup())
+        for panel in (self.export_panel, self.verify_panel):
+            panel.left.connect(self._close_panels)
+
+    def read(self) -> None:
+        """Read the view shown, and the totals."""
+        self._stale = False
+        self._pause.stop()
+        view, period, filters = self.view, self.period.period, self.period.filters
+        self.period.narrow(period=view in (USAGE, ENTRIES), rest=view == USAGE)
+        desk = self._desk
+        if view == USAGE:
+            self.usage.columns = tuple(usage_columns(desk))
+            self.usage.read(
+                lambda after: desk.usage(
+                    period.since,
+                    period.until,
+                    filters,
+                    before=None if after is None else after.key,
+                    limit=PAGE,
+                )
+            )
+        elif view == ENTRIES:
+            self.entries.read(
+                lambda after: list(
+                    desk.entries(
+                        period.since,
+                        period.until,
+                        after=None if after is None else after.id,
+                        limit=PAGE,
+                    )
+                )
+            )
+        else:
+            self._work_out(view)
+        self.totals.show_rows(desk.usage_totals(period.since, period.until, filters))
+        self._show(view)
+
+    def _work_out(self, view: int) -> None:
+        """Flags and leak rates look at every job: on a thread, whatever is shown meanwhile."""
+        if self._errand is not None:
+            self._stale = True  # read again when it is done
+            return
+        work: Callable[[Desk, Errand], Sequence[Any]] = (
+            (lambda desk, _: desk.all_flags())
+            if view == FLAGS
+            else (lambda desk, _: desk.leak_rates())
+        )
+        self._errand = Errand(self._desk, work, self)
+        self._errand.done.connect(lambda rows: self._worked_out(view, rows))
+        self._errand.refused.connect(self._say)
+        self._errand.finished.connect(self._over)
+        self._errand.start()
+
+    def _worked_out(self, view: int, rows: Sequence[Any]) -> None:
+        self._models[view].show_rows(rows)
+        if view == self.view:
+            self._show(view)
+
+    def _over(self) -> None:
+        errand, self._errand = self._errand, None
+        if errand is not None:
+            errand.deleteLater()
+        if self._stale and self.isVisible():
+            self.read()
+
+    def _show(self, view: int) -> None:
+        nothing = not self._models[view].rowCount()
+        working = nothing and self._errand is not None
+        for place, table in enumerate(self.tables):
+            table.setVisible(place == view and not nothing)
+        self.empty.setText("Working out …" if working else EMPTY[view])
+        self.empty.setVisible(nothing)
+        if not nothing:
+            self.tables[view].selectRow(0)
+        if view == FLAGS and not nothing:
+            self.tables[FLAGS].resizeRowsToContents()
+        self._fit_totals()
+
+    def show_export(self) -> None:
+        """Say what an export will write, and where."""
+        self.export_panel.offer(self.period.period, default_folder(self._desk, self._desk.today))
+        self._open_panel(self.export_panel)
+        self.export_panel.main.setFocus()
+
+    def show_verify(self) -> None:
+        """Verify now."""
+        self._open_panel(self.verify_panel)
+        self.verify_panel.begin()
+
+    def make_backup(self) -> None:
+        """Keep a copy of the shop file."""
+        try:
+            kept = self._desk.backup()
+        except ChargebenchError as refusal:
+            self._say(str(refusal))
+            return
+        self._say(f"Backed up: {kept}." if kept else "The newest backup is still the same.")
+
+    def _choose_file(self) -> None:
+        name, _ = QFileDialog.getOpenFileName(
+            self, "Take in a job file", "", "Job files (*.json);;All files (*)"
+        )
+        if name:
+            self.take(Path(name))
+
+    def take(self, path: Path) -> None:
+        """Take in a job file: all of it, or nothing."""
+        try:
+            entries = self._desk.take_in(path)
+        except ChargebenchError as refusal:
+            self._say(str(refusal))
+            return
+        self._say(f"Taken in: {path.name}, {len(entries)} entries.")
+        self._notifier.changed.emit()
+
+    def _say(self, text: str) -> None:
+        self.says.setText(text)
+        self.says.show()
+        self.said.emit(text)
+
+    def _want_job(self, job: str | None) -> None:
+        if job:
+            self.job_wanted.emit(job)
+
+    def _follow(self, about: str) -> None:
+        """Go to what a flag is about: a job, a cylinder, an equipment."""
+        kind, _, rest = about.partition(":")
+        name = rest.partition(",")[0].strip()
+        if kind == "job":
+            found = next((job for job in self._desk.jobs(name) if job.number == name), None)
+            self._want_job(found.id if found else None)
+        elif kind == "cylinder":
+            self.cylinder_wanted.emit(name)
+        elif kind in ("equipment", "instrument", "person"):
+            make_row(self._desk, kind, self, lambda _: self._notifier.changed.emit(), row_id=name)
+
+    def _changed(self) -> None:
+        self._stale = True
+        if self.isVisible():
+            self.period.read_registers()
+            self.read()
+
+    def finish(self) -> None:
+        """Stop what works on a thread, before the window goes."""
+        for panel in (self.export_panel, self.verify_panel):
+            panel.finish()
+        if self._errand is not None:
+            self._errand.finish()
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Read, if something was recorded meanwhile."""
+        super().showEvent(event)
+        if self._stale:
+            self._changed()
+
+    def hideEvent(self, event: QHideEvent) -> None:  # noqa: N802 - Qt's name
+        """What is no longer looked at need not be worked out."""
+        super().hideEvent(event)
+        if not self.window().isVisible():
+            self.finish()

@@ -1,0 +1,137 @@
+"""The Records area laid out: period, views, panels, totals."""
+
+from typing import Any
+
+from PySide6.QtWidgets import (
+    QButtonGroup,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chargebench.desk import Desk, LeakRateLine, UsageRow, UsageTotal
+from chargebench.flags import Flag
+from chargebench.ledger import Entry
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.outgoing import ExportPanel, VerifyPanel
+from chargebench.ui.period import PeriodBar
+from chargebench.ui.record_columns import (
+    entry_columns,
+    flag_columns,
+    leak_columns,
+    total_columns,
+    usage_columns,
+)
+from chargebench.ui.rowtable import RowModel, RowView
+from chargebench.ui.turning import Turning, row_of, scrolled
+
+VIEWS = ("Usage", "Flags", "Leak rates", "Entries")
+USAGE, FLAGS, LEAKS, ENTRIES = range(4)
+_LETTERS = ("Usa&ge", "Fl&ags", "&Leak rates", "E&ntries")
+EMPTY = (
+    (
+        "No mass moved in this period. Each gram received, charged, recovered or returned stands "
+        "here once it is signed. Choose another period, or sign a step on the Bench."
+    ),
+    "No flags: nothing here asks for attention.",
+    (
+        "No equipment yet. Leak rates are worked out for each equipment from what was added to it. "
+        "Start a job on the Bench to put the first on the register."
+    ),
+    "Nothing was signed in this period. Choose another.",
+)
+_TOTALS_SHOWN = 4
+
+
+class RecordsPage(QWidget):
+    """What the Records area is made of, laid out."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self.usage: RowModel[UsageRow] = RowModel(usage_columns(desk))
+        self.flags: RowModel[Flag] = RowModel(flag_columns())
+        self.leaks: RowModel[LeakRateLine] = RowModel(leak_columns(desk))
+        self.entries: RowModel[Entry] = RowModel(entry_columns(desk))
+        self.totals: RowModel[UsageTotal] = RowModel(total_columns(desk))
+        self.period = PeriodBar(desk)
+        self.export_panel = ExportPanel(desk)
+        self.verify_panel = VerifyPanel(desk)
+        self._build()
+
+    def _build(self) -> None:
+        self._views = QButtonGroup(self)
+        views: list[QPushButton] = []
+        for place, words in enumerate(_LETTERS):
+            button = QPushButton(words)
+            button.setProperty("weight", "area")
+            button.setCheckable(True)
+            self._views.addButton(button, place)
+            views.append(button)
+        self.take_in = QPushButton("&Take in a job file…")
+        self.back_up = QPushButton("&Back up")
+        self.verify = QPushButton("&Verify")
+        self.export = QPushButton("E&xport…")
+        self.export.setProperty("weight", "main")
+        acts = row_of(self.take_in, self.back_up, self.verify, self.export)
+        bar = Turning((row_of(*views), acts))
+        self._models: tuple[RowModel[Any], ...] = (
+            self.usage,
+            self.flags,
+            self.leaks,
+            self.entries,
+        )
+        self.tables = [RowView(self._models[place], name) for place, name in enumerate(VIEWS)]
+        self.tables[FLAGS].setWordWrap(True)
+        self.totals_table = RowView(self.totals, "Totals of the period", to_press=False)
+        self.empty = wrapped(weight="faint")
+        self.says = wrapped()
+        self.says.hide()
+        self._panels = QWidget()
+        self._panels.hide()
+        panels = QVBoxLayout(self._panels)
+        panels.setContentsMargins(0, 0, 0, 0)
+        for panel in (self.export_panel, self.verify_panel):
+            panel.hide()
+            panels.addWidget(panel)
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.period)
+        column.addWidget(bar)
+        column.addWidget(self.says)
+        column.addWidget(self._panels)
+        column.addWidget(self.empty)
+        for table in self.tables:
+            table.hide()
+            column.addWidget(table, 2)
+        column.addStretch(0)
+        column.addWidget(self.totals_table)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(page))
+        self._views.button(USAGE).setChecked(True)
+
+    @property
+    def view(self) -> int:
+        """Which of the four views is shown."""
+        return self._views.checkedId()
+
+    def show_view(self, view: int) -> None:
+        """Show one of the four views."""
+        self._views.button(view).click()
+
+    def _fit_totals(self) -> None:
+        rows = self.totals.rowCount()
+        self.totals_table.setVisible(bool(rows))
+        shown = min(max(rows, 1), _TOTALS_SHOWN)
+        self.totals_table.setFixedHeight(self.totals_table.height_of(shown))
+
+    def _open_panel(self, panel: QWidget) -> None:
+        for each in (self.export_panel, self.verify_panel):
+            each.setVisible(each is panel)
+        self._panels.show()
+
+    def _close_panels(self) -> None:
+        self._panels.hide()
+        self._views.button(self.view).setFocus()
