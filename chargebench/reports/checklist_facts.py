@@ -1,7 +1,6 @@
 """What the handling checklist says of one job before its lines: facts, limits, cautions."""
 
 from chargebench.reports.content import AuditContent, JobRecord
-from chargebench.sources import cite
 from chargebench.steps import Figure
 from chargebench.units import Quantity, Reading, shown
 
@@ -52,14 +51,14 @@ def limits(job: JobRecord) -> list[Row]:
     rows: list[Row] = []
     if kind.lfl is not None:
         mass = _per_volume(kind.lfl.value)
-        rows.append(("Lower flammable limit", mass, _source(kind.lfl.source, kind.lfl.mark)))
+        rows.append(("Lower flammable limit", mass, said_source(kind.lfl.source, kind.lfl.mark)))
         share = job.case.rule_set.flammability.concentration_share
         alarm = kind.lfl.value * share.quantity.m_as("")
         rows.append(
             (
                 "Detector alarm no higher than",
                 f"{_per_volume(alarm)} ({share.text} of the lower limit)",
-                _source(f"{share.source}, {share.place}", share.mark),
+                said_source(f"{share.source}, {share.place}", share.mark),
             )
         )
     if kind.practical_limit is not None:
@@ -68,7 +67,7 @@ def limits(job: JobRecord) -> list[Row]:
             (
                 "Practical limit in a room",
                 _per_volume(limit.value),
-                _source(limit.source, limit.mark),
+                said_source(limit.source, limit.mark),
             )
         )
     rows += [_figure(each) for each in job.limits]
@@ -94,16 +93,18 @@ def _figure(each: Figure) -> Row:
         value += f"; limit {each.limit}"
     elif each.limit is not None and not isinstance(each.limit, str):
         value += f"; limit {shown(each.limit, 'SI')}"
-    return each.label, value, _source(each.source, each.mark)
+    return each.label, value, said_source(each.source, each.mark)
 
 
-def _source(key: str, mark: str) -> str:
-    if not key:
-        return ""
-    place = key.partition(",")[2].strip()
-    said = f"{cite(key)}, {place}" if place else cite(key)
+def said_source(key: str, mark: str) -> str:
+    """A source by its key, with the place in it and how far it was checked."""
     checked = "unverified" if mark == "MEMORY" else mark
-    return f"{said} [{checked}]" if checked else said
+    return f"{key} [{checked}]" if key and checked else key
+
+
+def limit_sources(job: JobRecord) -> set[str]:
+    """Keys of the works the limits rest on."""
+    return {source.partition(",")[0].partition(" [")[0] for _, _, source in limits(job) if source}
 
 
 def cautions(job: JobRecord) -> list[str]:

@@ -1,23 +1,25 @@
 """Handling checklist for flammable refrigerants, on paper: a section for each job."""
 
 import os
+from itertools import groupby
 from pathlib import Path
 
 from chargebench.errors import ExportRefused
 from chargebench.flags import class_words
-from chargebench.reports.checklist_facts import cautions, facts, limits
+from chargebench.reports.checklist_facts import cautions, facts, limit_sources, limits, said_source
 from chargebench.reports.content import AuditContent, JobRecord, Tick
 from chargebench.reports.page import BLACK, BODY, GREY, SMALL, Page
+from chargebench.reports.sheets_front import MARKS
 from chargebench.rules import ChecklistLine
 from chargebench.sources import cite
 from chargebench.steps import STEPS
 
-TICKED, NOT_TICKED, ASIDE = "\u2611", "\u2610", "\u2013"
+TICKED, NOT_TICKED = "\u2611", "\u2610"
 DEFERENCE = (
     "This list does not replace local codes, the equipment maker's instructions or a licensed "
     "person's judgement. Where they ask for more, they count."
 )
-_TEXT, _WHO, _BOX = 108.0, 52.0, 7.0  # mm: the line, who ticked it, the box
+_TEXT, _WHO, _BOX = 122.0, 44.0, 7.0  # mm: the line, who ticked it, the box
 
 
 def write_checklist(content: AuditContent, path: Path) -> None:
@@ -40,7 +42,9 @@ def write_checklist(content: AuditContent, path: Path) -> None:
     for job in flammable:
         page.add_page()
         _section(page, content, job)
-    if not flammable:
+    if flammable:
+        _sources(page, flammable)
+    else:
         page.add_page()
         page.title_line("Handling checklist, flammable refrigerants")
         page.face(BODY)
@@ -98,13 +102,13 @@ def _facts(page: Page, rows: list[tuple[str, str, str]]) -> None:
             page.add_page()
         y = page.get_y()
         page.face(BODY, grey=GREY)
-        below = page.block(page.l_margin, y, 54, label, 4.4)
+        label_below = page.block(page.l_margin, y, 54, label, 4.4)
         page.face(BODY)
-        below = max(below, page.block(page.l_margin + 56, y, 122, value, 4.4))
+        value_below = page.block(page.l_margin + 56, y, 122, value, 4.4)
         if source:
             page.face(SMALL, grey=GREY)
-            below = page.block(page.l_margin + 56, below, 122, source, 3.4)
-        page.set_y(below + 0.8)
+            value_below = page.block(page.l_margin + 56, value_below, 122, source, 3.4)
+        page.set_y(max(label_below, value_below) + 0.8)
 
 
 def _state(page: Page, job: JobRecord) -> None:
@@ -116,7 +120,7 @@ def _state(page: Page, job: JobRecord) -> None:
     if missing:
         page.paragraph(f"{NOT_TICKED}  {len(missing)} of {len(due)} lines are NOT TICKED.")
     else:
-        page.paragraph(f"{TICKED}  All {len(due)} lines are ticked.")
+        page.paragraph(f"{TICKED}  Every line called for is ticked ({len(due)}).")
 
 
 def _bullet(page: Page, sentence: str) -> None:
@@ -133,55 +137,63 @@ def _aside(job: JobRecord, tick: Tick) -> str:
 
 
 def _lines(page: Page, job: JobRecord) -> None:
-    step = ""
-    for tick in job.checklist:
-        if tick.line.step != step:
-            step = tick.line.step
-            page.heading(f"At {STEPS[step].title}")
-            if reason := _aside(job, tick):
-                page.face(BODY, grey=GREY)
-                page.paragraph(f"Step set aside: {reason}")
-                page.ln(0.5)
-            elif not job.case.is_signed(step):
-                page.face(BODY, grey=GREY)
-                page.paragraph("Step not signed yet.")
-                page.ln(0.5)
-        _line(page, tick, aside=bool(_aside(job, tick)))
+    for step, ticks in groupby(job.checklist, key=lambda tick: tick.line.step):
+        lines = list(ticks)
+        page.heading(f"At {STEPS[step].title}")
+        if reason := _aside(job, lines[0]):
+            page.face(BODY, grey=GREY)
+            page.paragraph(f"Step set aside, {len(lines)} lines not called for: {reason}")
+            continue
+        if not job.case.is_signed(step):
+            page.face(BODY, grey=GREY)
+            page.paragraph("Step not signed yet.")
+            page.ln(0.5)
+        for tick in lines:
+            _line(page, tick)
 
 
-def _line(page: Page, tick: Tick, *, aside: bool) -> None:
-    box = TICKED if tick.by else ASIDE if aside else NOT_TICKED
-    missing = not tick.by and not aside
+def _line(page: Page, tick: Tick) -> None:
     cited = _cited(tick.line)
     page.face(BODY)
     tall = page.height_of(tick.line.text, _TEXT, 4.4)
     page.face(SMALL)
     tall += page.height_of(cited, _TEXT, 3.3)
-    if page.get_y() + tall > page.h - 24:
+    if page.get_y() + max(tall, 9) > page.h - 24:
         page.add_page()
     y = page.get_y()
-    page.face(BODY + 2, bold=missing)
-    page.block(page.l_margin, y, _BOX, box, 4.6)
-    page.face(BODY, grey=GREY if aside else BLACK)
+    page.face(BODY + 2, bold=not tick.by)
+    page.block(page.l_margin, y, _BOX, TICKED if tick.by else NOT_TICKED, 4.6)
+    page.face(BODY)
     below = page.block(page.l_margin + _BOX, y, _TEXT, tick.line.text, 4.4)
     page.face(SMALL, grey=GREY)
     below = page.block(page.l_margin + _BOX, below, _TEXT, cited, 3.3)
-    page.face(BODY, bold=missing, grey=GREY if aside else BLACK)
-    page.block(page.l_margin + _BOX + _TEXT + 3, y, _WHO, _who(tick, aside=aside), 4.4)
-    if missing:
+    page.face(BODY, bold=not tick.by)
+    below = max(below, page.block(page.l_margin + _BOX + _TEXT + 3, y, _WHO, _who(tick), 4.4))
+    if not tick.by:
         page.set_draw_color(BLACK)
         page.rect(page.l_margin - 2.5, y, 1, below - y, style="F")
     page.set_y(below + 1.4)
 
 
-def _who(tick: Tick, *, aside: bool) -> str:
+def _who(tick: Tick) -> str:
     if tick.by:
         when = f"\n{tick.at:%Y-%m-%d %H:%M}" if tick.at else ""
         return f"{tick.by}{when}"
-    return "step set aside" if aside else "NOT TICKED\nname, time ................"
+    return "NOT TICKED\nname, time ............."
 
 
 def _cited(line: ChecklistLine) -> str:
-    mark = "unverified" if line.mark == "MEMORY" else line.mark
-    place = f", {line.place}" if line.place else ""
-    return f"{cite(line.source)}{place} [{mark}]"
+    return said_source(f"{line.source}, {line.place}" if line.place else line.source, line.mark)
+
+
+def _sources(page: Page, jobs: list[JobRecord]) -> None:
+    """The works cited by key above."""
+    keys = {tick.line.source for job in jobs for tick in job.checklist}
+    keys |= {source for job in jobs for source in limit_sources(job)}
+    page.heading("Sources")
+    page.face(SMALL)
+    page.paragraph(MARKS, 3.6)
+    page.ln(1)
+    for key in sorted(keys):
+        page.face(SMALL, grey=GREY)
+        page.paragraph(f"{key}: {cite(key)}", 3.6)
