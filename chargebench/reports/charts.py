@@ -3,8 +3,11 @@
 from collections.abc import Sequence
 
 from openpyxl.chart import Reference, ScatterChart, Series
+from openpyxl.chart.axis import ChartLines
 from openpyxl.chart.data_source import NumData, NumVal
 from openpyxl.chart.marker import Marker
+from openpyxl.chart.shapes import GraphicalProperties
+from openpyxl.drawing.line import LineProperties
 from openpyxl.utils import get_column_letter
 
 from chargebench.reports.sheet_xml import StreamedSheet
@@ -28,6 +31,10 @@ def scatter(sheet: StreamedSheet, curve: Curve) -> ScatterChart:
     chart.x_axis.number_format = "0"
     chart.y_axis.number_format = "0"
     chart.legend = None
+    for axis in (chart.x_axis, chart.y_axis):
+        axis.majorGridlines = ChartLines(
+            spPr=GraphicalProperties(ln=LineProperties(solidFill="D8D8D8"))
+        )
     chart.width, chart.height = 16, 8.5
     x = Reference(sheet, min_col=curve.x, min_row=curve.first, max_row=curve.last)
     y = Reference(sheet, min_col=curve.y, min_row=curve.first, max_row=curve.last)

@@ -119,12 +119,14 @@ class AuditContent:
     balances: tuple[BalanceRecord, ...] = ()
     cylinders: tuple[CylinderRecord, ...] = ()
     leak_rates: tuple[LeakRateRecord, ...] = ()
-    flags: tuple[Flag, ...] = ()
+    flags: tuple[Flag, ...] = ()  # all that stand, those of jobs among them
     verification: tuple[str, ...] = ()
 
     @property
     def period(self) -> str:
         """The period in words."""
+        if self.since is None and self.until is None:
+            return "all entries"
         since = self.since.isoformat() if self.since else "the first entry"
         until = self.until.isoformat() if self.until else "the last entry"
         return f"{since} to {until}"

@@ -35,8 +35,12 @@ class _Writer(WorksheetWriter):
     """Writes rows of styled plain values."""
 
     def write_row(self, xf: Any, row: Any, row_idx: int) -> None:
-        """One row of (value, style) pairs, in one piece."""
+        """One row in one piece: a height in points or None, then (value, style) pairs."""
         element = etree.Element("row", r=str(row_idx))
+        height = next(row)
+        if height is not None:
+            element.set("ht", repr(height))
+            element.set("customHeight", "1")
         for at, (value, style) in enumerate(row, 1):
             if value is not None and value != "":
                 _cell(element, f"{get_column_letter(at)}{row_idx}", value, style)
@@ -48,7 +52,7 @@ class _Writer(WorksheetWriter):
 
 
 class StreamedSheet(WriteOnlyWorksheet):
-    """A sheet that is written row by row; append takes (value, style) pairs."""
+    """A sheet that is written row by row; append takes a height and then (value, style) pairs."""
 
     # The library gives its sheets these when they are made; its type stubs do not know.
     auto_filter: Any
@@ -62,7 +66,7 @@ class StreamedSheet(WriteOnlyWorksheet):
         self._writer = _Writer(self, out=path)
         self._writer.write_top()
 
-    def _values_to_row(self, values: Sequence[Styled], row_idx: int) -> Iterator[Styled]:
+    def _values_to_row(self, values: Sequence[Any], row_idx: int) -> Iterator[Any]:
         del row_idx  # the writer counts rows itself
         return iter(values)
 

@@ -28,7 +28,7 @@ _WORDS = (
 )
 READINGS = (
     Column("Job", 10),
-    Column("Title", 30),
+    Column("Title", 30, Form.LONG),
     Column("Step", 10),
     Column("At", 16, Form.WHEN),
     Column("By", 16),
@@ -43,7 +43,7 @@ READINGS = (
 )
 LEAK_SEARCHES = (
     Column("Job", 10),
-    Column("Title", 30),
+    Column("Title", 30, Form.LONG),
     Column("At", 16, Form.WHEN),
     Column("By", 16),
     Column("Method", 20),

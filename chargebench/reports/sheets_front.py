@@ -56,11 +56,7 @@ def _how_much(content: AuditContent, totals: Totals) -> Iterator[Row]:
     yield ("Jobs still open", sum(job.case.state == "open" for job in content.jobs))
     yield ("Refrigerants moved", ", ".join(totals.refrigerants()) or "none")
     for level, what in (("stop", "Stop flags"), ("check", "Check flags"), ("note", "Notes")):
-        raised = [
-            *(flag for flag in content.flags if flag.level == level),
-            *(flag for job in content.jobs for flag in job.flags if flag.level == level),
-        ]
-        yield (what, len({(flag.about, flag.key, flag.says) for flag in raised}))
+        yield (what, sum(flag.level == level for flag in content.flags))
     over = [each.equipment_id for each in content.leak_rates if each.over]
     yield ("Over a leak-rate threshold", ", ".join(over) or "none")
 

@@ -13,7 +13,7 @@ from chargebench.units.tables import LABELS
 
 JOBS = (
     Column("Job", 10),
-    Column("Title", 32),
+    Column("Title", 32, Form.LONG),
     Column("Equipment", 10),
     Column("Refrigerant", 12),
     Column("Nameplate charge as typed", 13),
@@ -41,7 +41,7 @@ AS_TYPED = (
     Column("Step", 14),
     Column("Signed at", 16, Form.WHEN),
     Column("By", 16),
-    Column("Field", 34),
+    Column("Field", 34, Form.LONG),
     Column("As typed", 44, Form.LONG),
     Column("Understood as", 14, Form.MASS),
     Column("Unit", 10),
@@ -55,22 +55,22 @@ FIGURES = (
     Column("Value", 14, Form.MASS),
     Column("Unit", 10),
     Column("± (k = 2)", 12, Form.MASS),
-    Column("Limit", 18),
-    Column("Source", 30),
+    Column("Limit", 14, Form.MASS),
+    Column("Source", 34, Form.LONG),
     Column("Checked", 11),
 )
 FLAGS = (
     Column("Level", 8),
-    Column("About", 22),
+    Column("About", 28),
     Column("Says", 90, Form.LONG),
     Column("Figure", 18),
     Column("Limit", 18),
-    Column("Source", 30),
+    Column("Source", 34, Form.LONG),
     Column("Checked", 11),
 )
 CHECKLISTS = (
     Column("Job", 10),
-    Column("Equipment", 28),
+    Column("Equipment", 28, Form.LONG),
     Column("Refrigerant", 12),
     Column("Class", 8),
     Column("Step", 14),
@@ -78,8 +78,8 @@ CHECKLISTS = (
     Column("Ticked by", 18),
     Column("Ticked at", 16, Form.WHEN),
     Column("State", 13),
-    Column("Source", 26),
-    Column("Place in it", 26),
+    Column("Source", 16),
+    Column("Place in it", 30, Form.LONG),
     Column("Checked", 11),
 )
 
@@ -226,16 +226,13 @@ def _difference(unit: str) -> str:
 
 def flags(content: AuditContent) -> Table:
     """Everything a person must see, worst first."""
-    found = [*content.flags]
-    for job in content.jobs:
-        found.extend(each for each in job.flags if each not in found)
     return Table(
         "Flags",
         "What a person must see: stop, check or note, with the figure, the limit and the source.",
         FLAGS,
         (
             (each.level, each.about, each.says, each.figure, each.limit, each.source, each.mark)
-            for each in sorted(found, key=_worst)
+            for each in sorted(content.flags, key=_worst)
         ),
         empty="No flag stands.",
     )

@@ -54,7 +54,7 @@ TRANSFERS = (
     Column("Counts as", 17),
     Column("Counted [mg]", 14, Form.WHOLE),
     Column("Mass [mg]", 14, Form.WHOLE),
-    Column("Mass [kg]", 12, Form.MASS),
+    Column("Mass [kg]", 13, Form.EXACT),
     Column("Mass [lb]", 12, Form.MASS),
 )
 
@@ -181,9 +181,9 @@ def totals_by_month(totals: Totals) -> Table:
             Column("Refrigerant", 12),
             Column("Movement", 18),
             Column("Transfers", 10, Form.WHOLE),
-            Column("Program's total [kg]", 14, Form.MASS),
-            Column("Control total [kg]", 14, Form.MASS),
-            Column("Difference [kg]", 12, Form.MASS),
+            Column("Program's total [kg]", 14, Form.EXACT),
+            Column("Control total [kg]", 14, Form.EXACT),
+            Column("Difference [kg]", 13, Form.EXACT),
         ),
         rows(),
     )
@@ -201,7 +201,7 @@ def totals_by_refrigerant(content: AuditContent, totals: Totals) -> Table:
         f"What moved of each refrigerant, {content.period}. Live totals over the transfers sheet.",
         (
             Column("Refrigerant", 12),
-            *(Column(f"{each.capitalize()} [kg]", 13, Form.MASS) for each in MOVEMENTS),
+            *(Column(f"{each.capitalize()} [kg]", 14, Form.EXACT) for each in MOVEMENTS),
         ),
         rows(),
     )
@@ -250,10 +250,10 @@ def balances(content: AuditContent, totals: Totals) -> Table:
         (
             Column("Place", 22),
             Column("Refrigerant", 12),
-            Column("Opening [kg]", 14, Form.MASS),
-            Column("Closing [kg]", 14, Form.MASS),
-            Column("Control closing [kg]", 14, Form.MASS),
-            Column("Difference [kg]", 12, Form.MASS),
+            Column("Opening [kg]", 14, Form.EXACT),
+            Column("Closing [kg]", 14, Form.EXACT),
+            Column("Control closing [kg]", 14, Form.EXACT),
+            Column("Difference [kg]", 13, Form.EXACT),
         ),
         rows(),
     )

@@ -56,7 +56,7 @@ def recovery(content: AuditContent, totals: Totals) -> Table:
 
 RECOVERY = (
     *HEAD,
-    Column("How", 22),
+    Column("How", 22, Form.LONG),
     Column("The circuit is", 18),
     Column("Machine", 10),
     Column("Compressor works", 10),
@@ -106,7 +106,7 @@ def weigh_ins(content: AuditContent, totals: Totals) -> Table:
 
 WEIGH_INS = (
     *HEAD,
-    Column("Charge", 24),
+    Column("Charge", 24, Form.LONG),
     Column("Nameplate [kg]", 10, Form.MASS),
     Column("Cylinder", 10),
     Column("Scale", 8),
@@ -115,7 +115,7 @@ WEIGH_INS = (
     Column("End, as typed", 13),
     Column("Start [kg]", 11, Form.MASS),
     Column("End [kg]", 11, Form.MASS),
-    Column("Hose at the end", 24),
+    Column("Hose at the end", 24, Form.LONG),
     Column("Charged in all [kg]", 11, Form.MASS),
     Column("Hose content lost [kg]", 11, Form.MASS),
     Column("Origin", 10),

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from chargebench.reports.content import AuditContent
+from chargebench.reports.content import AuditContent, LeakRateRecord
 from chargebench.reports.table import Column, Form, Row, Table, kg, lb
 from chargebench.steps import REGISTERS, Answers, answer
 
@@ -88,7 +88,7 @@ LEAK_RATES = (
     Column("Rolling average [%]", 12, Form.PERCENT),
     Column("Threshold [%]", 11, Form.PERCENT),
     Column("Regulation", 28, Form.LONG),
-    Column("State", 10),
+    Column("State", 13),
     Column("Last addition", 12, Form.DATE),
     Column("Due", 60, Form.LONG),
 )
@@ -239,6 +239,12 @@ def instruments(content: AuditContent) -> Table:
     )
 
 
+def _state(rate: LeakRateRecord) -> str:
+    if rate.threshold_pct is None:
+        return "no threshold"
+    return "over" if rate.over else "not over"
+
+
 def leak_rates(content: AuditContent) -> Table:
     """Leak rate of each equipment against its threshold, with what falls due."""
 
@@ -254,7 +260,7 @@ def leak_rates(content: AuditContent) -> Table:
                 each.rolling_pct,
                 each.threshold_pct,
                 each.regulation,
-                "over" if each.over else "not over",
+                _state(each),
                 each.added_on,
                 "; ".join(f"{what}: {day.isoformat()}" for what, day in each.due),
             )

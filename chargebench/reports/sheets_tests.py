@@ -31,7 +31,7 @@ class _Decay:
 
     @property
     def title(self) -> str:
-        return f"{self.job.case.number}, entry {self.record.number}: {self.job.title}"
+        return f"{self.job.case.number}, entry {self.record.number}"
 
 
 def _decays(content: AuditContent) -> list[_Decay]:

@@ -8,7 +8,7 @@ from chargebench.steps import Answers
 
 HEAD = (
     Column("Job", 10),
-    Column("Title", 30),
+    Column("Title", 30, Form.LONG),
     Column("Entry", 8, Form.WHOLE),
     Column("At", 16, Form.WHEN),
     Column("By", 16),

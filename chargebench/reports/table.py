@@ -8,6 +8,7 @@ from enum import StrEnum
 
 HEAD_ROW = 4  # name, what it holds, a blank, the head
 MG_PER_KG = 1_000_000
+LINE_POINTS, LINES_MOST = 15.0, 27  # 409 points is the tallest row a spreadsheet has
 LB_PER_KG = Decimal(1) / Decimal("0.45359237")  # NISTSP811, B.8, exact
 
 
@@ -19,7 +20,8 @@ class Form(StrEnum):
     TENTHS = "0.0"
     HUNDREDTHS = "0.00"
     THOUSANDTHS = "0.000"
-    MASS = "#,##0.000###"
+    MASS = "#,##0.0000"
+    EXACT = "#,##0.000000"  # kilograms to the milligram
     PERCENT = '0.0"%"'
     DATE = "yyyy-mm-dd"
     WHEN = "yyyy-mm-dd hh:mm"
@@ -44,8 +46,13 @@ class Column:
     """One column; `head` carries the unit."""
 
     head: str
-    width: float = 14
+    least: float = 14
     form: Form = Form.PLAIN
+
+    @property
+    def width(self) -> float:
+        """Width in characters: what is asked for, and no word of the head broken."""
+        return max(self.least, *(len(word) + 4 for word in self.head.split()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,3 +102,29 @@ def clock(moment: datetime | None) -> datetime | None:
 def zone(moment: datetime | None) -> str:
     """Offset from UTC, which the wall clock leaves out."""
     return "" if moment is None else moment.strftime("%z")[:3] + ":" + moment.strftime("%z")[3:5]
+
+
+def height(texts: Sequence[tuple[Cell, float]]) -> float | None:
+    """Height in points of a row of wrapped texts, each with its column's width in characters.
+
+    Spreadsheets do not agree on when they fit a row to its text, so it is said; an estimate.
+    """
+    lines = max((_lines(text, width) for text, width in texts if isinstance(text, str)), default=1)
+    return None if lines <= 1 else LINE_POINTS * min(lines, LINES_MOST) + 1
+
+
+def _lines(text: str, width: float) -> int:
+    """Lines a text takes when words are kept whole."""
+    room = max(int(width * 0.92) - 2, 4)
+    lines = 0
+    for part in text.split("\n"):
+        left = 0
+        lines += 1
+        for word in part.split(" "):
+            if left and left + 1 + len(word) > room:
+                lines += 1
+                left = 0
+            left += len(word) + (1 if left else 0)
+            lines += max(left - 1, 0) // room
+            left = left % room if left > room else left
+    return lines

@@ -19,12 +19,13 @@ from chargebench.reports.content import AuditContent
 from chargebench.reports.sheet_xml import StreamedSheet
 from chargebench.reports.sheets import ORDER, tables
 from chargebench.reports.styles import Styles
-from chargebench.reports.table import HEAD_ROW, Table
+from chargebench.reports.table import HEAD_ROW, Form, Table, height
 
 Progress = Callable[[str, int, int], None]  # sheet, rows written, rows expected in all
 Cancelled = Callable[[], bool]
 ROWS_MOST = 1_048_576 - HEAD_ROW - 20  # what a spreadsheet holds, less head and foot
 TELL_EVERY = 500  # rows
+WIDE, VERY_WIDE = 150, 330  # characters: from here on larger paper, more pages across
 
 
 def write_workbook(
@@ -128,10 +129,13 @@ class _Book:
         styles, columns = self._styles, table.columns
         self._dress(table, sheet)
         sheet.write_into(str(path))
-        sheet.append([(table.name, styles.title)])
-        sheet.append([(table.says, styles.says)])
-        sheet.append([])
-        sheet.append([(column.head, styles.head) for column in columns])
+        sheet.append([20.0, (table.name, styles.title)])
+        sheet.append([None, (table.says, styles.says)])
+        sheet.append([None])
+        heads = [column.head for column in columns]
+        tall = height([(head, column.width) for head, column in zip(heads, columns, strict=True)])
+        sheet.append([tall, *((column.head, styles.head(column)) for column in columns)])
+        wraps = [at for at, column in enumerate(columns) if column.form is Form.LONG]
         written = 0
         for row in table.rows:
             assert len(row) == len(columns), (table.name, row)
@@ -140,18 +144,19 @@ class _Book:
                     f"The sheet {table.name} would have more rows than a spreadsheet holds; "
                     "export a shorter period."
                 )
+            tall = height([(row[at], columns[at].width) for at in wraps])
             pairs = zip(columns, row, strict=True)
-            sheet.append([(value, styles.of(column, value)) for column, value in pairs])
+            sheet.append([tall, *((value, styles.of(column, value)) for column, value in pairs)])
             written += 1
             self._teller.row(table.name)
         if not written:
-            sheet.append([(table.empty, styles.says)])
+            sheet.append([None, (table.empty, styles.says)])
         last = get_column_letter(len(columns))
         sheet.auto_filter.ref = f"A{HEAD_ROW}:{last}{HEAD_ROW + max(written, 1)}"
         if table.foot:
-            sheet.append([])
+            sheet.append([None])
         for line in table.foot:
-            sheet.append([(line, styles.says)])
+            sheet.append([None, (line, styles.says)])
         below = HEAD_ROW + max(written, 1) + len(table.foot) + 4
         for number, curve in enumerate(table.charts):
             chart = scatter(self._sheets[curve.sheet], curve)
@@ -164,8 +169,12 @@ class _Book:
             sheet.column_dimensions[get_column_letter(at)].width = column.width
         sheet.freeze_panes = f"A{HEAD_ROW + 1}"
         sheet.print_title_rows = f"{HEAD_ROW}:{HEAD_ROW}"
+        wide = sum(column.width for column in table.columns)
         sheet.page_setup.orientation = "landscape"
-        sheet.page_setup.fitToWidth = 1
+        metric = self._content.shop.get("units") == "SI"
+        small, large = ("9", "8") if metric else ("1", "3")  # A4 and A3, Letter and Tabloid
+        sheet.page_setup.paperSize = large if wide > WIDE else small
+        sheet.page_setup.fitToWidth = 1 + int(wide // VERY_WIDE)
         sheet.page_setup.fitToHeight = 0
         sheet.sheet_properties.pageSetUpPr.fitToPage = True
         sheet.oddFooter.center.text = "&A, page &P of &N"
