@@ -2,6 +2,7 @@
 
 import functools
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -220,10 +221,9 @@ def _compound(kind: Kind, numbers: list[tuple[Fraction, Unit]], text: str) -> Re
 def _exact_ratio(smaller: str, larger: str) -> Fraction:
     in_seconds = {"d": 86_400, "h": 3_600, "min": 60, "s": 1}
     in_inches = {"ft": 12, "in": 1}
-    for table in (EXACT_MG, in_seconds, in_inches):
-        if smaller in table and larger in table:
-            return Fraction(table[smaller]) / Fraction(table[larger])
-    raise AssertionError((smaller, larger))
+    tables: tuple[Mapping[str, int | Fraction], ...] = (EXACT_MG, in_seconds, in_inches)
+    table = next(each for each in tables if smaller in each and larger in each)
+    return Fraction(table[smaller]) / Fraction(table[larger])
 
 
 @functools.cache

@@ -59,7 +59,7 @@ _MASS = _units(
     ("g", "g", "gram|grams|gr"),
     ("kg", "kg", "kilogram|kilograms|kilo|kilos"),
     ("t", "metric_ton", "tonne|tonnes"),
-    ("lb", "lb", "lbs|pound|pounds|lb."),
+    ("lb", "lb", "lbs|pound|pounds|lb.|lbs."),
     ("oz", "oz", "ounce|ounces|oz."),
 )
 _ABSOLUTE = _units(
