@@ -39,9 +39,12 @@ def work_out(case: Case) -> Worked:
     verdict = None
     if readings:
         limits = evacuation.DecayLimits()
-        verdict = evacuation.judge(
-            minutes, pascals, limits, water_pa=None if boils is None else boils.m_as("Pa")
-        )
+        try:
+            verdict = evacuation.judge(
+                minutes, pascals, limits, water_pa=None if boils is None else boils.m_as("Pa")
+            )
+        except OutsideDomain as refusal:
+            return Worked(sentences=(str(refusal),))
     judged = evacuation.standard_rules(minutes, pascals, _pass_rules(case))
     result = Evacuated(minutes, pascals, verdict, judged, boils, pulled)
     return Worked(_figures(result), _sentences(result), result)
@@ -156,11 +159,20 @@ def refusals(case: Case) -> dict[str, str]:
     fields: dict[str, str] = {}
     for number, line in enumerate(case.step("evacuation").lines("decay")):
         reading = line.reading("reading")
-        if reading is not None and (reading.gauge or reading.value <= 0):
+        if reading is not None and (reading.gauge or not _sensible(reading.quantity)):
             fields[f"decay[{number}].reading"] = (
                 "Expected an absolute pressure above zero, such as 420 micron or 56 Pa."
             )
     return fields
+
+
+def _sensible(pressure: Quantity) -> bool:
+    """Whether a pressure can belong to a decay test at all."""
+    try:
+        evacuation.judge((0.0,), (pressure.m_as("Pa"),))
+    except OutsideDomain:
+        return False
+    return True
 
 
 def presumed_lost(case: Case) -> tuple[Transfer, ...]:

@@ -213,12 +213,13 @@ def _date(text: str) -> date:
 def _when(text: str) -> datetime:
     try:
         when = datetime.fromisoformat(text)
-    except ValueError:
+        here = when.astimezone()  # the first and last years have no wall clock in every zone
+    except (ValueError, OverflowError):
         raise ReadingRefused(
             f"Expected a date and time, such as 2026-11-25 14:30; got “{text[:40]}”."
         ) from None
     # Typed without a zone it is the wall clock of the bench.
-    return when if when.tzinfo else when.astimezone()
+    return when if when.tzinfo else here
 
 
 def _refrigerant(text: str) -> str:

@@ -8,12 +8,12 @@ from chargebench.units import Quantity
 
 
 def room_volume(case: Case) -> Quantity | None:
-    """Volume of the room as read today, else as registered."""
+    """Volume of the room as read today, else as registered; None where it is not known or zero."""
     area, height = case.nameplate("room_area"), case.nameplate("room_height")
     if area is None or height is None:
         return None
     volume: Quantity = (area.quantity * height.quantity).to("m**3")
-    return volume
+    return volume if volume.magnitude > 0 else None
 
 
 def work_out(case: Case) -> Worked:
@@ -71,10 +71,12 @@ def charge_limit(case: Case) -> flammability.ChargeLimit | None:
 
 def refusals(case: Case) -> dict[str, str]:
     """What a nameplate is refused for, beside wrong and missing fields."""
-    charge = case.step("nameplate").reading("charge")
-    if charge is not None and charge.value <= 0:
-        return {"charge": "Expected a charge above zero."}
-    return {}
+    wanted = {"charge": "a charge", "room_area": "a floor area", "room_height": "a height"}
+    return {
+        key: f"Expected {what} above zero."
+        for key, what in wanted.items()
+        if (typed := case.step("nameplate").reading(key)) is not None and typed.value <= 0
+    }
 
 
 def movements(case: Case) -> tuple[Transfer, ...]:

@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from chargebench.calc import recovery
+from chargebench.errors import ReadingRefused
 from chargebench.ledger import Transfer
 from chargebench.steps.case import Case, Figure, Worked
 from chargebench.steps.evacuation import presumed_lost
@@ -79,7 +80,7 @@ def _result(case: Case) -> Recovered:
     nameplate = case.nameplate("charge")
     nameplate_mg = None if nameplate is None else nameplate.mass_mg
     requirement = _requirement(case)
-    level = case.absolute("recovery", "level")
+    level, _ = _level(case)
     released = (answers.mass_mg("released") or 0) if answers.text("how") == RELEASED else 0
     outcome = None
     if requirement is not None:
@@ -99,6 +100,14 @@ def _result(case: Case) -> Recovered:
         outcome=outcome,
         exemption=_exempt(case) if answers.text("how") == RELEASED else None,
     )
+
+
+def _level(case: Case) -> tuple[Quantity | None, str]:
+    """Absolute pressure reached, or why what is typed can not be one."""
+    try:
+        return case.absolute("recovery", "level"), ""
+    except ReadingRefused as refusal:
+        return None, str(refusal)
 
 
 def _requirement(case: Case) -> recovery.Requirement | None:
@@ -190,6 +199,9 @@ def refusals(case: Case) -> dict[str, str]:
             fields["released"] = "Expected the mass released; the nameplate's where not known."
         if not answers.text("ground"):
             fields["ground"] = "Expected the rule that allows this release."
+    _, impossible = _level(case)
+    if impossible:
+        fields["level"] = impossible
     for number, line in enumerate(answers.lines("lines")):
         fields |= {f"lines[{number}].{key}": says for key, says in _line_refusals(case, line)}
     return fields

@@ -160,8 +160,9 @@ def _figures(result: WeighedIn) -> tuple[Figure, ...]:
     ]
     if result.hose.m_as("g") > 0:
         figures.append(Figure("hose", "Left in the hose", result.hose))
-        share = charge.share_of_charge(hose=result.hose, nameplate=result.nameplate)
-        figures.append(Figure("hose-share", "Hose, share of the charge", share))
+        if result.nameplate.m_as("g") > 0:
+            share = charge.share_of_charge(hose=result.hose, nameplate=result.nameplate)
+            figures.append(Figure("hose-share", "Hose, share of the charge", share))
     figures += [
         Figure(
             f"budget-{part.name}",
