@@ -67,7 +67,7 @@ class FieldRow(QWidget):
         self.field = field
         self._desk = desk
         self._last: tuple[object, str] = (None, "")
-        self.label = QLabel(label)
+        self.label = QLabel(label, self)  # shown without a parent it would be a window
         self.label.setWordWrap(True)
         self.editor = self._make_editor(choices)
         self.refusal = wrapped(weight="refusal")
@@ -121,11 +121,14 @@ class FieldRow(QWidget):
 
     def lay_out(self, *, beside: bool, labelled: bool = True) -> None:
         """Label beside the editor, or above it where the page is narrow."""
-        self.label.setVisible(labelled)
+        self.label.setHidden(not labelled)
         if beside == self._beside:
             return
         self._beside = beside
-        for each in (self.label, self.editor, self.refusal):
+        below: list[QWidget] = [self.refusal]
+        if isinstance(self.editor, PickEdit):
+            below.insert(0, self.editor.matches)
+        for each in (self.label, self.editor, *below):
             self._grid.removeWidget(each)
         if beside:
             self.label.setFixedWidth(theme.em() * LABEL_EMS)
@@ -133,7 +136,8 @@ class FieldRow(QWidget):
             self._grid.addWidget(self.label, 0, 0, top)
             self.label.setMinimumHeight(theme.target())
             self._grid.addWidget(self.editor, 0, 1)
-            self._grid.addWidget(self.refusal, 1, 1)
+            for row, each in enumerate(below, start=1):
+                self._grid.addWidget(each, row, 1)
             self._grid.setColumnStretch(0, 0)
             self._grid.setColumnStretch(1, 1)
         else:
@@ -141,7 +145,7 @@ class FieldRow(QWidget):
             self.label.setMaximumWidth(16_777_215)
             self.label.setMinimumHeight(0)
             self.label.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
-            for row, each in enumerate((self.label, self.editor, self.refusal)):
+            for row, each in enumerate((self.label, self.editor, *below)):
                 self._grid.addWidget(each, row, 0)
             self._grid.setColumnStretch(0, 1)
             self._grid.setColumnStretch(1, 0)

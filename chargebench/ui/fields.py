@@ -1,5 +1,6 @@
 """Editors a field can have: one line, several lines, a choice, yes or no."""
 
+import time
 from datetime import datetime
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
@@ -17,6 +18,8 @@ from PySide6.QtWidgets import (
 
 from chargebench.steps.form import YES_NO
 from chargebench.ui import theme
+
+SEEK_SECONDS = 1.5  # letters typed without a longer pause are one word
 
 
 class LineEdit(QLineEdit):
@@ -131,6 +134,7 @@ class Choice(QComboBox):
     def __init__(self, choices: tuple[str, ...], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._says = ""
+        self._sought, self._sought_at = "", 0.0
         self.addItems(["", *choices])
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumContentsLength(8)
@@ -155,11 +159,27 @@ class Choice(QComboBox):
         self.setDisabled(locked)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
-        """Delete and Backspace take the choice back."""
+        """Letters look for a choice, spaces among them too; Delete takes it back."""
+        text, plain = event.text(), not event.modifiers() & ~Qt.KeyboardModifier.ShiftModifier
         if event.key() in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
             self.setCurrentIndex(0)
-            return
-        super().keyPressEvent(event)
+        elif plain and text.isprintable() and text and (text != " " or self._looking()):
+            self._look_for(text)
+        else:
+            super().keyPressEvent(event)
+
+    def _looking(self) -> bool:
+        return bool(self._sought) and time.monotonic() - self._sought_at < SEEK_SECONDS
+
+    def _look_for(self, text: str) -> None:
+        self._sought = (self._sought if self._looking() else "") + text.casefold()
+        self._sought_at = time.monotonic()
+        choices = [self.itemText(place).casefold() for place in range(self.count())]
+        for fits in (str.startswith, str.__contains__):
+            found = [place for place, each in enumerate(choices) if fits(each, self._sought)]
+            if found:
+                self.setCurrentIndex(found[0])
+                return
 
     def say(self, text: str) -> None:
         """Write what is wanted while nothing is chosen."""

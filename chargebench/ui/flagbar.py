@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
@@ -82,7 +83,7 @@ class FlagBar(QFrame):
         self.worst = FlagLine()
         self.more = QPushButton()
         self.more.setCheckable(True)
-        self.more.setShortcut("F8")
+        QShortcut(QKeySequence("F8"), self).activated.connect(self._toggle)
         self.more.toggled.connect(self._unfold)
         self._rest = QScrollArea()
         self._rest.setWidgetResizable(True)
@@ -112,13 +113,15 @@ class FlagBar(QFrame):
         self.worst.show_flag(self._flags[0] if self._flags else None)
         others = len(self._flags) - 1
         self.more.setVisible(others > 0)
-        # Setting the text takes the shortcut away.
         self.more.setText(f"{others} more (F8)")
-        self.more.setShortcut("F8")
         if others <= 0:
             self.more.setChecked(False)
         if self.more.isChecked():
             self._fill()
+
+    def _toggle(self) -> None:
+        if len(self._flags) > 1:
+            self.more.toggle()
 
     def _unfold(self, unfolded: bool) -> None:  # noqa: FBT001 - a signal's signature
         self._rest.setVisible(unfolded)

@@ -18,6 +18,7 @@ from chargebench.ui.registerdialog import make_row
 from chargebench.ui.ticks import TicksField
 from chargebench.ui.undo import TypedUndo
 
+_TAB = Qt.FocusPolicy.TabFocus
 BESIDE_EMS = 30  # narrower than this, labels stand above their editors
 
 Shown = FieldRow | LinesField | TicksField
@@ -235,7 +236,16 @@ class FormView(QScrollArea):
             if event.matches(QKeySequence.StandardKey.Redo):
                 self.redo()
                 return True
+            if self._takes_line_away(event):
+                return True
         return super().eventFilter(watched, event)
+
+    def _takes_line_away(self, event: QKeyEvent) -> bool:
+        held = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+        if event.key() != Qt.Key.Key_Delete or event.modifiers() != held:
+            return False
+        groups = [each for each in self._fields.values() if isinstance(each, LinesField)]
+        return any(each.remove_focused() for each in groups)
 
     def _into_sight(self) -> None:
         focused = self.focusWidget()
@@ -246,9 +256,25 @@ class FormView(QScrollArea):
         """Enter goes on to the next field."""
         enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
         if enter and not event.modifiers() and not isinstance(self.focusWidget(), LongText):
-            self.focusNextChild()
+            self._next_editor()
             return
         super().keyPressEvent(event)
+
+    def _next_editor(self) -> None:
+        editors = [editor for shown in self._fields.values() for editor in shown.editors()]
+        focused = self.focusWidget()
+        place = editors.index(focused) if focused in editors else len(editors)
+        # The second button of a yes or no is not stopped at; nor is what is hidden.
+        stops = (
+            each
+            for each in editors[place + 1 :]
+            if each.isVisible() and each.isEnabled() and each.focusPolicy() & _TAB
+        )
+        following = next(stops, None)
+        if following is not None:
+            following.setFocus(Qt.FocusReason.TabFocusReason)
+        else:
+            self.focusNextChild()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Labels beside or above, by the width there is."""

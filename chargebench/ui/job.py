@@ -169,6 +169,8 @@ class JobPage(QWidget):
         self._take_flags(view, look)
         self._show_look(look)
         self._arrange()
+        if not self.steps.hasFocus():  # arrow keys may go on down the column
+            self._into_form()
 
     def _take_flags(self, view: JobView, look: Look) -> None:
         # What this step raises is read from the form at each key; the rest stands as recorded.

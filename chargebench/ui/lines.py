@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
@@ -38,7 +38,7 @@ class _Line(QFrame):
             for each in field.fields
         }
         self.remove = QPushButton("Remove")
-        self.remove.setToolTip("Ctrl+Delete")
+        self.remove.setToolTip("Ctrl+Shift+Delete")
         self.remove.clicked.connect(lambda _: self.gone.emit())
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(theme.em() // 2, 0, 0, theme.em() // 3)
@@ -74,6 +74,7 @@ class _Line(QFrame):
         for place, row in enumerate(self.rows.values()):
             self._grid.addWidget(row, place // columns, place % columns, Qt.AlignmentFlag.AlignTop)
             self._grid.setColumnStretch(place % columns, 1)
+            row.show()
         bottom = Qt.AlignmentFlag.AlignBottom
         if table:
             self._grid.addWidget(self.remove, 0, columns, bottom)
@@ -114,7 +115,7 @@ class LinesField(QWidget):
         self.refusal.hide()
         self.add = QPushButton("Add a line")
         self.add.setAccessibleName(f"Add a line to {field.label}")
-        self.add.setToolTip("Enter in the last field adds a line; Ctrl+Delete takes one away")
+        self.add.setToolTip("Ctrl+Shift+Delete takes a line away")
         self.add.clicked.connect(lambda _: self.add_line(focus=True))
         self._lines: list[_Line] = []
         self._stack = QVBoxLayout()
@@ -206,6 +207,7 @@ class LinesField(QWidget):
         line.wants_new.connect(self.wants_new)
         self._lines.append(line)
         self._stack.addWidget(line)
+        line.show()  # at once: the next key may go into it
         self.grown.emit()
 
     def _drop(self, line: _Line) -> None:
@@ -246,20 +248,13 @@ class LinesField(QWidget):
         super().resizeEvent(event)
         self._arrange()
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
-        """Enter in the last field adds a line; Ctrl+Delete takes the line away."""
+    def remove_focused(self) -> bool:
+        """Take away the line typed in; False where there is none."""
         line = self._line_of(self.focusWidget())
-        ctrl = event.modifiers() == Qt.KeyboardModifier.ControlModifier
-        if line is not None and not self._locked:
-            if ctrl and event.key() == Qt.Key.Key_Delete:
-                self._remove(line)
-                return
-            if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not event.modifiers():
-                last_row = list(line.rows.values())[-1]
-                if line is self._lines[-1] and self.focusWidget() in last_row.editors():
-                    self.add_line(focus=True)
-                    return
-        super().keyPressEvent(event)
+        if line is None or self._locked:
+            return False
+        self._remove(line)
+        return True
 
     def _line_of(self, widget: QWidget | None) -> _Line | None:
         inside: Callable[[_Line], bool] = lambda line: (  # noqa: E731

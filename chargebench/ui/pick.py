@@ -1,31 +1,23 @@
-"""A register pick: type an id or part of a name, or scan; Enter takes it."""
+"""A register pick: type an id or part of a name, or scan; Enter takes it.
+
+What fits is listed under the field, in the page: nothing covers what is being read.
+"""
 
 from collections.abc import Callable, Mapping
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QStringListModel, Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QCompleter, QWidget
+from PySide6.QtWidgets import QListWidget, QListWidgetItem, QWidget
 
+from chargebench.ui import theme
 from chargebench.ui.fields import LineEdit
 
-SHOWN_MOST = 40
-
-
-class _Matches(QCompleter):
-    """Shows labels, gives ids."""
-
-    def __init__(self, model: QStringListModel, id_of: Callable[[int], str]) -> None:
-        super().__init__(model)
-        self._id_of = id_of
-        self.setCompletionMode(QCompleter.CompletionMode.UnfilteredPopupCompletion)
-
-    def pathFromIndex(self, index: QModelIndex | QPersistentModelIndex) -> str:  # noqa: N802
-        """The id of a row in the list."""
-        return self._id_of(index.row())
+LISTED_MOST = 40
+_ROWS_SHOWN = 5
 
 
 class PickEdit(LineEdit):
-    """The id of a register row; `wanted` is called for "new", with the register."""
+    """The id of a register row."""
 
     wants_new = Signal(str)
 
@@ -39,22 +31,15 @@ class PickEdit(LineEdit):
         self._register = register
         self._rows = rows  # id -> label
         self._labels: Mapping[str, str] = {}
-        self._ids: list[str] = []
-        self._list = QStringListModel(self)
-        self._matches = _Matches(self._list, self._id_at)
-        self._matches.setParent(self)
-        self._popup().setObjectName("matches")
-        self._matches.setMaxVisibleItems(8)
-        self._matches.activated[QModelIndex].connect(self._taken)  # type: ignore[index]
-        self.setCompleter(self._matches)
+        self.matches = QListWidget()
+        self.matches.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.matches.setAccessibleName(f"What fits in {register}")
+        self.matches.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.matches.hide()
         self.setPlaceholderText("id or part of the name")
-        self.textEdited.connect(self._fill)
+        self.textEdited.connect(lambda _: self.list_matches())
         self.editingFinished.connect(self.settle)
-
-    def _popup(self) -> QAbstractItemView:
-        popup = self._matches.popup()
-        assert popup is not None
-        return popup
+        self.matches.itemClicked.connect(self._taken)
 
     def reread(self) -> None:
         """Read the register again."""
@@ -62,7 +47,8 @@ class PickEdit(LineEdit):
 
     def id(self) -> str:
         """The id typed, where the register has it."""
-        return next((each for each in self._labels if each == self.text().strip()), "")
+        typed = self.text().strip()
+        return typed if typed in self._labels else ""
 
     def matching(self) -> list[str]:
         """Ids that what is typed could mean."""
@@ -70,10 +56,16 @@ class PickEdit(LineEdit):
         exact = [each for each in self._labels if each.casefold() == typed]
         if exact:
             return exact
-        return [each for each, label in self._labels.items() if typed in label.casefold()]
+        words = typed.split()
+        return [
+            each
+            for each, label in self._labels.items()
+            if all(word in label.casefold() for word in words)
+        ]
 
     def settle(self) -> None:
         """Put the id where what is typed can only mean one row."""
+        self.matches.hide()
         if self.isReadOnly() or not self.text().strip():
             return
         found = self.matching()
@@ -84,33 +76,51 @@ class PickEdit(LineEdit):
         """What the row is called, beyond its id."""
         return self._labels.get(self.id(), "").removeprefix(self.id()).strip(" ,")
 
-    def _fill(self) -> None:
-        self._ids = self.matching()[:SHOWN_MOST]
-        labels = [self._labels[each] for each in self._ids]
-        self._list.setStringList([*labels, f"New {self._register} …"])
-
-    def _id_at(self, row: int) -> str:
-        return self._ids[row] if row < len(self._ids) else self.text()
-
-    def _taken(self, index: QModelIndex) -> None:
-        if index.row() >= len(self._ids):
-            self.wants_new.emit(self._register)
+    def list_matches(self) -> None:
+        """List under the field what fits, and the way to a new row."""
+        if self.isReadOnly():
             return
-        self.type_over(self._ids[index.row()])
-        self.edited.emit()
+        self.matches.clear()
+        for row_id in self.matching()[:LISTED_MOST]:
+            self._list(self._labels[row_id], row_id)
+        self._list(f"New {self._register} …", "")
+        rows = min(self.matches.count(), _ROWS_SHOWN)
+        self.matches.setFixedHeight(rows * theme.target() + 6)
+        self.matches.show()
+
+    def _list(self, text: str, row_id: str) -> None:
+        item = QListWidgetItem(text)
+        item.setData(Qt.ItemDataRole.UserRole, row_id)
+        item.setSizeHint(QSize(theme.target(), theme.target()))
+        self.matches.addItem(item)
+
+    def _taken(self, item: QListWidgetItem) -> None:
+        self.matches.hide()
+        row_id = str(item.data(Qt.ItemDataRole.UserRole))
+        if row_id:
+            self.type_over(row_id)
+        else:
+            self.wants_new.emit(self._register)
 
     def focusInEvent(self, event: QFocusEvent) -> None:  # noqa: N802 - Qt's name
         """Read the register: it may have grown."""
         self.reread()
         super().focusInEvent(event)
-        self._fill()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
-        """Down lists what there is."""
-        down = event.key() == Qt.Key.Key_Down and not event.modifiers()
-        if down and not self._popup().isVisible():
-            if not self.isReadOnly():
-                self._fill()
-                self._matches.complete()
-            return
-        super().keyPressEvent(event)
+        """Up and Down go through what fits, Enter takes it, Esc puts the list away."""
+        key, listed = event.key(), not self.matches.isHidden()
+        if event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier:
+            super().keyPressEvent(event)
+        elif key == Qt.Key.Key_Down and not listed:
+            self.list_matches()
+        elif key in (Qt.Key.Key_Down, Qt.Key.Key_Up) and listed:
+            by = 1 if key == Qt.Key.Key_Down else -1
+            last = self.matches.count() - 1
+            self.matches.setCurrentRow(max(0, min(last, self.matches.currentRow() + by)))
+        elif key == Qt.Key.Key_Escape and listed:
+            self.matches.hide()
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.matches.currentItem() and listed:
+            self._taken(self.matches.currentItem())
+        else:
+            super().keyPressEvent(event)

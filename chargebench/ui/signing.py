@@ -4,7 +4,7 @@ from collections.abc import Callable
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from chargebench.desk.views import StepView
@@ -89,14 +89,12 @@ class SignStrip(QFrame):
         self.done_at.setToolTip("When it was done, if not now: 2026-11-25 14:30")
         self.done_at.setMaximumWidth(theme.em() * 10)
         self.aside = QPushButton("Not needed")
-        self.aside.setShortcut("Ctrl+Shift+N")
+        self.aside.setToolTip("Ctrl+Shift+N")
         self.display = QPushButton("Bench display")
-        self.display.setShortcut("F11")
         self.display.setToolTip("F11: figures readable from three metres")
         self.display.hide()
         self.sign_button = QPushButton("Sign")
         self.sign_button.setProperty("weight", "main")
-        self.sign_button.setShortcut("Ctrl+Return")
         self.sign_button.setToolTip("Ctrl+Return")
         self.reverse_button = QPushButton("Reverse")
         self.reason = ReasonLine()
@@ -113,9 +111,21 @@ class SignStrip(QFrame):
         column.setSpacing(edge)
         for each in (self.will, self.says, self._acts, self.reason):
             column.addWidget(each)
+        self._keys()
         self.sign_button.clicked.connect(lambda _: self._on_sign())
         self.aside.clicked.connect(lambda _: self._on_aside())
         self.reverse_button.clicked.connect(lambda _: self._on_reverse())
+
+    def _keys(self) -> None:
+        # A button's own shortcut presses it with a pause; these act at once.
+        for key, button in (
+            ("Ctrl+Return", self.sign_button),
+            ("Ctrl+Enter", self.sign_button),
+            ("Ctrl+Shift+N", self.aside),
+            ("F11", self.display),
+        ):
+            shortcut = QShortcut(QKeySequence(key), self)
+            shortcut.activated.connect(lambda b=button: b.click() if b.isVisible() else None)
 
     def show_step(self, step: StepView, *, job_open: bool) -> None:
         """Offer what can be done with a step as it stands."""

@@ -16,7 +16,7 @@ from chargebench.ui.formview import FormView
 from chargebench.ui.signing import SignStrip
 from chargebench.ui.weighing import Weighing
 
-KEEP_MS = 400
+KEEP_MS = 300
 AFTER_CLOSING = "follow_up"
 _OWN_LETTERS = "sn"  # Alt letters of the acts; a form's labels take others
 _TIMER_LETTERS = "iapfr"
@@ -36,6 +36,7 @@ class StepPane(QWidget):
         self._timer: DecayTimer | None = None
         self._refused: Mapping[str, str] = {}
         self._low = False
+        self._unkept = False
         self._keep = QTimer(self)
         self._keep.setSingleShot(True)
         self._keep.setInterval(KEEP_MS)
@@ -81,6 +82,7 @@ class StepPane(QWidget):
         form.lock(locked=locked)
         form.edited.connect(lambda _: self._edited())
         self._column.insertWidget(0, form, 1)
+        form.show()  # at once: the next key may go into it
         self._form = form
         if key == "evacuation":
             self._show_timer(form, locked=locked)
@@ -100,10 +102,15 @@ class StepPane(QWidget):
             self._form.set_foot(self.strip)
         else:
             self._column.addWidget(self.strip)
+        self.strip.show()  # a new parent hides it
+
+    def weighing(self) -> Weighing:
+        """What the bench display types into."""
+        return Weighing(self._desk, self._viewed(), self.form())
 
     def show_display(self) -> BenchDisplay:
         """Weigh with figures readable from three metres."""
-        display = Weighing(self._desk, self._viewed(), self.form()).display(self)
+        display = self.weighing().display(self)
         display.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         display.showFullScreen()
         return display
@@ -116,8 +123,8 @@ class StepPane(QWidget):
         timer = DecayTimer()
         timer.show_typed(form.typed(), locked=locked)
         timer.changed.connect(form.type_over)
-        timer.setVisible(not locked)
         self._column.insertWidget(0, timer)
+        timer.setVisible(not locked)
         self._timer = timer
 
     def _may_record(self, key: str) -> bool:
@@ -159,13 +166,15 @@ class StepPane(QWidget):
             self._timer.show_typed(self.form().typed())
         self.looked.emit(self.look())
         # Started once and not put off by further keys, so text waits this long at most.
+        self._unkept = True
         if not self._keep.isActive():
             self._keep.start()
 
     def flush(self) -> None:
         """Keep what is typed, now."""
-        if self._keep.isActive():
-            self._keep.stop()
+        self._keep.stop()
+        if self._unkept:
+            self._unkept = False
             self._desk.keep(self._viewed().id, self.key(), self.form().typed())
 
     def sign(self, happened_at: datetime | None = None) -> None:

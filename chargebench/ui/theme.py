@@ -162,10 +162,10 @@ QComboBox::drop-down {{ border: 0; width: {line * 3 // 2}px; }}
 QComboBox::down-arrow {{
     width: 0; height: 0; border-left: {line // 4}px solid {c.panel};
     border-right: {line // 4}px solid {c.panel}; border-top: {line // 3}px solid {c.ink}; }}
-QComboBox QAbstractItemView, QListView#matches {{
+QComboBox QAbstractItemView {{
     background: {c.panel}; color: {c.ink}; border: 2px solid {c.focus};
     selection-background-color: {c.accent}; selection-color: {c.on_accent}; }}
-QListView#matches::item, QComboBox QAbstractItemView::item {{ min-height: {high}px; }}
+QComboBox QAbstractItemView::item {{ min-height: {high}px; }}
 QPushButton {{
     background: {c.panel}; color: {c.ink}; border: 2px solid {c.line}; border-radius: 3px;
     min-height: {high}px; min-width: {high}px; padding: 0 {line * 2 // 3}px; }}

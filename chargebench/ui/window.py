@@ -33,7 +33,8 @@ AREAS = ("Bench", "Stock", "Records")
 KEYS = (
     "F1 keys · Alt+1 2 3 areas · Ctrl+N new job · Ctrl+F find · Ctrl+↑ ↓ steps · "
     "F6 steps or form · Ctrl+Return sign · F8 flags · F9 worked out · "
-    "F11 bench display · Ctrl+Z undo · Ctrl+T now · Ctrl+Plus text size"
+    "F11 bench display · Ctrl+Z undo · Ctrl+T now · Ctrl+Shift+Delete take a line away · "
+    "Ctrl+Plus text size"
 )
 
 
