@@ -113,7 +113,7 @@ def _facts(page: Page, rows: list[tuple[str, str, str]]) -> None:
 
 def _state(page: Page, job: JobRecord) -> None:
     """How many lines nobody ticked, said first and plainly."""
-    due = [tick for tick in job.checklist if not _aside(job, tick)]
+    due = [tick for tick in job.checklist if not job.set_aside(tick.line.step)]
     missing = [tick for tick in due if not tick.by]
     page.ln(1)
     page.face(BODY, bold=True)
@@ -130,17 +130,11 @@ def _bullet(page: Page, sentence: str) -> None:
     page.set_y(page.block(page.l_margin + 5, y, page.epw - 5, sentence, 4.4) + 0.6)
 
 
-def _aside(job: JobRecord, tick: Tick) -> str:
-    """Why the step of a line was not needed; empty where it was or still is."""
-    signed = job.case.signed.get(tick.line.step)
-    return signed.reason or "not needed" if signed is not None and not signed.needed else ""
-
-
 def _lines(page: Page, job: JobRecord) -> None:
     for step, ticks in groupby(job.checklist, key=lambda tick: tick.line.step):
         lines = list(ticks)
         page.heading(f"At {STEPS[step].title}")
-        if reason := _aside(job, lines[0]):
+        if reason := job.set_aside(step):
             page.face(BODY, grey=GREY)
             page.paragraph(f"Step set aside, {len(lines)} lines not called for: {reason}")
             continue

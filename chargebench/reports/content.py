@@ -49,6 +49,11 @@ class JobRecord:
     checklist: tuple[Tick, ...] = ()
     limits: tuple[Figure, ...] = ()  # charge, room and flammability limits for this job
 
+    def set_aside(self, step: str) -> str:
+        """Why a step was not needed; empty where it was, or is still to be done."""
+        signed = self.case.signed.get(step)
+        return signed.reason or "not needed" if signed is not None and not signed.needed else ""
+
     def of(self, step: str) -> Iterator[StepRecord]:
         """Records of one step that were done, reversed ones included."""
         return (each for each in self.steps if each.step == step and not each.not_needed)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 
 from chargebench.flags import LEVELS, Flag
-from chargebench.reports.content import AuditContent, JobRecord, StepRecord
+from chargebench.reports.content import AuditContent, JobRecord, StepRecord, Tick
 from chargebench.reports.sheets_ledger import Totals
 from chargebench.reports.table import Column, Form, Row, Table, clock, kg
 from chargebench.steps import STEPS, Figure
@@ -51,7 +51,8 @@ FIGURES = (
     Column("Job", 10),
     Column("Entry", 8, Form.WHOLE),
     Column("Step", 14),
-    Column("Figure", 36),
+    Column("Figure", 40, Form.LONG),
+    Column("Says", 60, Form.LONG),
     Column("Value", 14, Form.MASS),
     Column("Unit", 10),
     Column("± (k = 2)", 12, Form.MASS),
@@ -77,7 +78,7 @@ CHECKLISTS = (
     Column("Line", 80, Form.LONG),
     Column("Ticked by", 18),
     Column("Ticked at", 16, Form.WHEN),
-    Column("State", 13),
+    Column("State", 15),
     Column("Source", 16),
     Column("Place in it", 30, Form.LONG),
     Column("Checked", 11),
@@ -182,7 +183,7 @@ def _understood(value: object) -> tuple[float | None, str]:
     if not isinstance(value, Reading):
         return None, ""
     number, unit = _number(value.quantity)
-    return number, f"{unit} gauge" if value.gauge else unit
+    return number, f"{unit.removesuffix('(a)')} gauge" if value.gauge else unit
 
 
 def _number(quantity: Quantity) -> tuple[float, str]:
@@ -212,12 +213,12 @@ def _figure(job: JobRecord, step: StepRecord, each: Figure) -> Row:
     limit = each.limit
     if isinstance(each.value, str):
         said = limit if isinstance(limit, str) else ""
-        return (*head, each.value, "", None, said, each.source, each.mark)
+        return (*head, each.value, None, "", None, said, each.source, each.mark)
     number, unit = _number(each.value)
     like = unit_for(each.value, "SI")[0]
     doubt = None if each.doubt is None else float(each.doubt.m_as(_difference(like)))
     held = limit if limit is None or isinstance(limit, str) else float(limit.m_as(like))
-    return (*head, number, unit, doubt, held, each.source, each.mark)
+    return (*head, "", number, unit, doubt, held, each.source, each.mark)
 
 
 def _difference(unit: str) -> str:
@@ -242,6 +243,12 @@ def _worst(flag: Flag) -> int:
     return LEVELS.index(flag.level)
 
 
+def _tick_state(job: JobRecord, tick: Tick) -> str:
+    if tick.by:
+        return "ticked"
+    return "step set aside" if job.set_aside(tick.line.step) else "NOT TICKED"
+
+
 def checklists(content: AuditContent) -> Table:
     """The handling checklist of each job, ticked and not."""
 
@@ -259,7 +266,7 @@ def checklists(content: AuditContent) -> Table:
                     line.text,
                     tick.by,
                     clock(tick.at),
-                    "ticked" if tick.by else "NOT TICKED",
+                    _tick_state(job, tick),
                     line.source,
                     line.place,
                     line.mark,
