@@ -2,7 +2,6 @@
 
 import os
 import re
-import sys
 from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
@@ -18,14 +17,18 @@ BESIDE = ("", "-wal", "-shm", "-journal")
 
 
 def settle(path: Path) -> None:
-    """Wait until a file or folder is on the disk."""
-    if path.is_dir() and sys.platform == "win32":
-        return  # a folder can not be flushed there
+    """Wait until a file is on the disk."""
     handle = os.open(path, os.O_RDONLY if path.is_dir() else os.O_RDWR)
     try:
         os.fsync(handle)
     finally:
         os.close(handle)
+
+
+def settle_folder(path: Path) -> None:
+    """Wait until the names in a folder are on the disk, where a folder can be opened for that."""
+    with suppress(PermissionError):  # Windows has no such thing and needs none
+        settle(path)
 
 
 def remove(path: Path) -> None:
@@ -47,7 +50,7 @@ def write(connection: Connection, target: Path) -> Path:
         dialect.copy_into(connection, half)
         settle(half)
         half.replace(target)
-        settle(target.parent)
+        settle_folder(target.parent)
     except (OSError, *dialect.ERRORS) as problem:
         reason = getattr(problem, "strerror", None) or dialect.says(problem) or str(problem)
         raise ShopFileRefused(f"The backup {target} can not be written: {reason}.") from problem

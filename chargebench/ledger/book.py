@@ -64,7 +64,8 @@ class Ledger(Reader):
     @contextmanager
     def _writing(self) -> Iterator[Connection]:
         if self._connection.in_transaction():  # within `together`, which ends the transaction
-            yield self._connection
+            with self._connection.begin_nested():  # a refusal caught there still leaves no row
+                yield self._connection
             return
         dialect.begin_writing(self._connection)
         try:

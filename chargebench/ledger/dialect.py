@@ -154,7 +154,7 @@ def put_back_guards(connection: Connection, names: list[str]) -> None:
 def damage(connection: Connection) -> list[str]:
     """What SQLite itself finds wrong with the file's pages."""
     rows = connection.exec_driver_sql("PRAGMA quick_check(20)").scalars().all()
-    return [] if rows == ["ok"] else [str(row) for row in rows]
+    return [] if rows == ["ok"] else [" ".join(str(row).split()) for row in rows]
 
 
 def copy_into(connection: Connection, target: Path) -> None:

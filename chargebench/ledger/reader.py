@@ -8,6 +8,7 @@ from types import TracebackType
 from typing import Any, Self
 
 from sqlalchemy import Connection, Engine, select
+from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import PostingRefused, ShopFileRefused
 from chargebench.ledger import backup, projection, reading, schema, shopfile
@@ -30,12 +31,14 @@ class Reader:
         self._engine = engine
         self._connection = connection
         try:
-            with self._reading():
+            with connection.begin():
                 rows = connection.execute(select(schema.about.c.key, schema.about.c.value))
                 self._about: dict[str, str] = {row.key: row.value for row in rows}
-        except BaseException:
+        except DBAPIError as problem:
             self.close()
-            raise
+            raise ShopFileRefused(
+                f"{path} is damaged: it does not say whose it is. Restore the newest backup."
+            ) from problem
 
     @classmethod
     def open_reading(cls, path: Path | str, *, guarded: bool = True) -> "Reader":

@@ -25,7 +25,7 @@ def restore(path: Path | str, copy: Path | str) -> Path | None:
             )
         aside = _set_aside(path)
         half.replace(path)
-        backup.settle(path.parent)
+        backup.settle_folder(path.parent)
     except OSError as problem:
         raise ShopFileRefused(
             f"{copy} could not be restored: {problem.strerror}. The present file is kept as "

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-from sqlalchemy import Connection, Engine, select
+from sqlalchemy import Connection, Engine, inspect, select
 
 from chargebench.errors import ShopFileRefused
 from chargebench.ledger import backup, dialect, schema
@@ -45,7 +45,7 @@ def create(path: Path, bench: str) -> None:
             _fill(half, bench)
             backup.settle(half)
             half.replace(path)
-            backup.settle(path.parent)
+            backup.settle_folder(path.parent)
         finally:
             backup.remove(half)
 
@@ -83,6 +83,7 @@ def connect(path: Path, *, writing: bool, guarded: bool = True) -> tuple[Engine,
                 dialect.use_wal(connection)
             with connection.begin():
                 if guarded:  # not for verify, which is to say what is wrong with such a file
+                    _check_tables(path, connection)
                     _check_guards(path, connection)
                     _check_end(path, connection)
         except BaseException:
@@ -117,6 +118,14 @@ def upgrade(connection: Connection, steps: Sequence[Step]) -> None:
         for step in steps[dialect.pragma(connection, "user_version") :]:
             step(connection)
         dialect.pragma(connection, f"user_version={len(steps)}")
+
+
+def _check_tables(path: Path, connection: Connection) -> None:
+    missing = set(schema.metadata.tables) - set(inspect(connection).get_table_names())
+    if missing:
+        raise ShopFileRefused(
+            f"{path} is damaged: it has no {', '.join(sorted(missing))}. Restore the newest backup."
+        )
 
 
 def _check_guards(path: Path, connection: Connection) -> None:

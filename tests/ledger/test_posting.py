@@ -245,6 +245,36 @@ def test_that_several_entries_are_recorded_all_or_none(shop: Ledger) -> None:
     ]
 
 
+def _take_more_than_came(shop: Ledger) -> None:
+    job = books.open_job(shop)
+    books.receive(shop, 100)
+    assert shop.balance(CYLINDER, "R290") == 100
+    books.weigh_in(shop, job)
+
+
+def test_that_entries_recorded_together_stand_or_fall_together(shop: Ledger) -> None:
+    books.register(shop)
+    before = shop.head()
+    with pytest.raises(Overdrawn), shop.together():
+        _take_more_than_came(shop)
+    assert shop.head() == before
+    assert shop.jobs() == []
+    with shop.together():
+        books.weigh_in(shop, books.open_job(shop), 0, hose_mg=0)
+    assert [job.number for job in shop.jobs()] == ["B-0001"]
+    assert shop.verify().ok
+
+
+def test_that_a_refusal_caught_among_entries_recorded_together_leaves_no_row(shop: Ledger) -> None:
+    with shop.together():
+        books.receive(shop, 100)
+        with pytest.raises(Overdrawn):
+            books.weigh_in(shop, books.open_job(shop), 99)
+    assert [entry.kind for entry in shop.entries()] == ["received", "job-opened"]
+    assert shop.balance(CYLINDER, "R290") == 100
+    assert shop.verify().problems == ()
+
+
 def test_that_a_register_entry_holds_the_row_before_and_after(shop: Ledger) -> None:
     shop.put_row("person", "P-1", {"name": "N. Okafor"}, BY, NOON)
     entry = shop.put_row("person", "P-1", {"name": "N. Okafor", "role": "shop"}, BY, NOON)

@@ -176,6 +176,7 @@ def test_that_usage_is_narrowed(shop: Ledger, filters: Filters, count: int) -> N
     books.whole_job(shop)
     assert len(shop.usage(filters=filters)) == count
     assert len(shop.usage(since=books.later(61), filters=filters)) == 0
+    assert len(shop.usage(until=NOON, filters=filters)) == 0
 
 
 def test_that_totals_leave_out_what_was_reversed(shop: Ledger) -> None:

@@ -114,6 +114,21 @@ def test_that_a_file_that_lost_its_bearings_is_refused(path: Path, change: str, 
         books.receive(ledger)
 
 
+@pytest.mark.parametrize("table", ["typed", "about"])
+def test_that_a_file_that_lost_a_table_is_refused(path: Path, table: str) -> None:
+    tool = sqlite3.connect(path)
+    tool.execute(f"DROP TABLE {table}")
+    tool.close()
+    with pytest.raises(ShopFileRefused, match=f"damaged: it has no {table}"):
+        Ledger.open(path)
+    if table == "about":
+        with pytest.raises(ShopFileRefused, match="does not say whose it is"):
+            Reader.open_reading(path, guarded=False)
+    else:
+        with Reader.open_reading(path, guarded=False) as reader:
+            assert reader.verify().ok
+
+
 def test_that_a_file_locked_by_another_program_is_refused(
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -121,6 +136,19 @@ def test_that_a_file_locked_by_another_program_is_refused(
     tool = sqlite3.connect(path, isolation_level=None)
     tool.execute("PRAGMA journal_mode=DELETE")
     tool.execute("BEGIN EXCLUSIVE")
+    with pytest.raises(ShopFileRefused, match="another program"):
+        Ledger.open(path)
+    tool.close()
+
+
+def test_that_a_file_read_by_an_old_tool_is_refused(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(dialect, "BUSY_SECONDS", 0.01)
+    tool = sqlite3.connect(path, isolation_level=None)
+    tool.execute("PRAGMA journal_mode=DELETE")
+    tool.execute("BEGIN")
+    tool.execute("SELECT * FROM about").fetchall()
     with pytest.raises(ShopFileRefused, match="another program"):
         Ledger.open(path)
     tool.close()
@@ -226,6 +254,19 @@ def test_that_a_full_disk_refuses_and_loses_nothing(path: Path) -> None:
         books.receive(ledger, 1)
     with Ledger.open(path) as ledger:
         assert ledger.head()[0] == 13 + posted
+        assert ledger.verify().ok
+
+
+def test_that_a_full_disk_undoes_all_that_was_recorded_together(path: Path) -> None:
+    with Ledger.open(path, backups=0) as ledger:
+        before = ledger.head()
+        _limit_pages(ledger, 3)
+        with (
+            pytest.raises(StorageRefused, match="the disk is full"),
+            ledger.together(),
+        ):
+            _receive_many(ledger)
+        assert ledger.head() == before
         assert ledger.verify().ok
 
 
@@ -375,8 +416,23 @@ def test_that_only_a_sound_backup_of_a_known_schema_is_restored(path: Path, tmp_
     copy.write_bytes(content[:8_192] + b"\x55" * 4_096 + content[12_288:])
     with pytest.raises(ShopFileRefused, match="damaged"):
         restore(path, copy)
+    copy.write_bytes(content[:36] + b"\x00\x00\x00\x05" + content[40:])  # a wrong count of pages
+    with pytest.raises(ShopFileRefused, match=r"Choose another backup"):
+        restore(path, copy)
     assert path.read_bytes() == before
     assert not list(tmp_path.glob("*aside*"))
+
+
+def test_that_the_file_is_settled_where_a_folder_can_not_be(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def settle(path: Path) -> None:
+        if path.is_dir():
+            raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr("chargebench.ledger.backup.settle", settle)
+    with Ledger.create(tmp_path / "shop.chargebench") as ledger:
+        assert ledger.verify().ok
 
 
 def test_that_a_restore_that_fails_leaves_the_present_file(

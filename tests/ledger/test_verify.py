@@ -300,6 +300,24 @@ def test_that_damaged_pages_are_reported_not_raised(path: Path) -> None:
     assert "damaged" in found.problems[0].what
 
 
+def test_that_a_file_with_a_wrong_count_of_pages_is_reported(path: Path) -> None:
+    content = bytearray(path.read_bytes())
+    content[36:40] = b"\x00\x00\x00\x05"
+    path.write_bytes(content)
+    found = _verified(path)
+    assert [problem.entry for problem in found.problems] == [None]
+    assert "pages are damaged" in found.problems[0].what
+
+
+def test_that_a_file_without_entries_is_reported_not_raised(path: Path) -> None:
+    tool = sqlite3.connect(path)
+    tool.execute("ALTER TABLE entry RENAME TO gone")
+    tool.close()
+    found = _verified(path)
+    assert not found.ok
+    assert "does not hold the tables of a shop" in found.problems[0].what
+
+
 def test_that_an_entry_that_is_none_is_named(path: Path) -> None:
     with books.database_tool(path) as tool:
         tool.execute("""UPDATE entry SET payload = '{"a":1}' WHERE kind = 'register'""")
