@@ -27,6 +27,7 @@ class DecayPlot(QWidget):
         self._shape = Shape()
         self.verdict = _sentence("head")
         self.left_open = _sentence("")
+        self.key = _sentence("faint")
         says = QHBoxLayout()
         says.addWidget(self._shape, 0, Qt.AlignmentFlag.AlignTop)
         says.addWidget(self.verdict, 1)
@@ -35,6 +36,7 @@ class DecayPlot(QWidget):
         layout.addLayout(self._place, 1)
         layout.addLayout(says)
         layout.addWidget(self.left_open)
+        layout.addWidget(self.key)
         self.setAccessibleName("Decay test")
         self.show_decay(None)
 
@@ -54,6 +56,8 @@ class DecayPlot(QWidget):
         self.verdict.setText(view.verdict if view else _EMPTY)
         self.left_open.setText(view.left_open if view else "")
         self.left_open.setVisible(bool(view and view.left_open))
+        self.key.setText(_key_words(view) if view else "")
+        self.key.setVisible(bool(view and view.levels))
         self._shape.show_shape(SHAPES.get(view.word, "") if view else "")
         self._shape.setVisible(bool(view and view.word))
         self.setAccessibleDescription(view.sentence if view else _EMPTY)
@@ -65,6 +69,7 @@ class DecayPlot(QWidget):
         if self._chart is None:
             self._chart = _Chart()
             self._place.addWidget(self._chart.widget)
+            self.setMinimumHeight(self.minimumSizeHint().height())
             self._chart.draw(self._view)
         super().showEvent(event)
 
@@ -84,6 +89,12 @@ def _sentence(weight: str) -> QLabel:
     return label
 
 
+def _key_words(view: DecayView) -> str:
+    return "\n".join(
+        f"{letter}  {level.name} {view.text(level.pascals)}" for letter, level in view.key
+    )
+
+
 class _Chart:
     """The plotting library's widget, drawn anew for each reading."""
 
@@ -94,7 +105,8 @@ class _Chart:
         self.plot: Any = pyqtgraph.PlotWidget()
         self.widget: QWidget = self.plot
         self.widget.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.widget.setMinimumHeight(9 * theme.em())
+        self.widget.setMinimumHeight(15 * theme.em())
+        self.widget.setMaximumHeight(24 * theme.em())
         self.plot.setMenuEnabled(False)
         self.plot.setMouseEnabled(x=False, y=False)
         self.plot.hideButtons()
@@ -130,14 +142,15 @@ class _Chart:
             symbolPen=self._pg.mkPen(colours.paper, width=1.5),
         )
         dashes = (Qt.PenStyle.DashLine, Qt.PenStyle.DashDotLine, Qt.PenStyle.DotLine)
-        for number, level in enumerate(view.rules):
-            words = f"{level.name} {view.text(level.pascals)}"
-            right = number % 2 == 1
-            self._level(view.size(level.pascals), words, colours.text, dashes[number % 3], right)
-        if view.water is not None:
-            words = f"{view.water.name} {view.text(view.water.pascals)}"
-            style = Qt.PenStyle.SolidLine
-            self._level(view.size(view.water.pascals), words, colours.check, style, right=True)
+        for number, (letter, level) in enumerate(view.key):
+            water = level is view.water
+            self._level(
+                view.size(level.pascals),
+                letter,
+                colours.check if water else colours.text,
+                Qt.PenStyle.SolidLine if water else dashes[number % 3],
+                0.95 - 0.07 * (number % 6),
+            )
         self._range(view)
 
     def _fitted(self, view: DecayView, colour: QColor) -> None:
@@ -155,23 +168,19 @@ class _Chart:
         self.plot.plot(times, [view.size(each) for each in view.curve], pen=line)
 
     def _level(
-        self,
-        size: float,
-        words: str,
-        colour: QColor,
-        style: Qt.PenStyle,
-        right: bool,  # noqa: FBT001
+        self, size: float, letter: str, colour: QColor, style: Qt.PenStyle, place: float
     ) -> None:
-        anchor = (1, 1) if right else (0, 1)
         line = self._pg.InfiniteLine(
             pos=log10(size),
             angle=0,
             pen=self._pg.mkPen(colour, width=1.6, style=style),
-            label=words,
+            label=letter,
             labelOpts={
-                "position": 0.99 if right else 0.01,
+                "position": place,
                 "color": colour,
-                "anchors": [anchor, anchor],
+                "fill": ink().paper,
+                "border": self._pg.mkPen(colour),
+                "anchors": [(0.5, 0.5), (0.5, 0.5)],
             },
         )
         line.label.setFont(self.widget.font())

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from chargebench.calc.evacuation import RuleResult
+from chargebench.calc.evacuation import RuleResult, RuleWord
 from chargebench.steps import Worked
 from chargebench.steps.evacuation import Evacuated
 from chargebench.units import Q, Quantity, System, show, shown
@@ -57,6 +57,11 @@ class DecayView:
         return (*self.rules, self.water) if self.water else self.rules
 
     @property
+    def key(self) -> tuple[tuple[str, Level], ...]:
+        """Every line across the plot with the letter it carries there."""
+        return tuple(zip("ABCDEFGHIJKLMNOPQRSTUVWXYZ", self.levels, strict=False))
+
+    @property
     def sentence(self) -> str:
         """The whole plot in words, for a screen reader."""
         count = len(self.minutes)
@@ -97,15 +102,17 @@ def decay_view(worked: Worked, system: System, coldest: Quantity | None = None) 
 
 
 def _rule_levels(result: RuleResult) -> list[Level]:
-    """Lines of a pass rule: where the vacuum must start, and where it must not rise above."""
+    """Lines of a pass rule: what it must not rise above; where to start, if that was not met."""
     rule, word = result.rule, str(result.word)
-    levels = [Level(f"{rule.name}, start at most", rule.pull_to.m_as("Pa"))]
-    if rule.allowed_rise is not None:
+    levels: list[Level] = []
+    if result.word is RuleWord.NOT_DEEP:
+        levels.append(Level(f"{rule.name}: {word}, start at most", rule.pull_to.m_as("Pa"), word))
+    elif rule.allowed_rise is not None:
         highest: Quantity = result.start + rule.allowed_rise
-        levels.append(Level(f"{rule.name}, rise at most ({word})", highest.m_as("Pa"), word))
-    if rule.end_at_most is not None:
+        levels.append(Level(f"{rule.name}: {word}, rise to at most", highest.m_as("Pa"), word))
+    if rule.end_at_most is not None and result.word is not RuleWord.NOT_DEEP:
         end = rule.end_at_most.m_as("Pa")
-        levels.append(Level(f"{rule.name}, end at most ({word})", end, word))
+        levels.append(Level(f"{rule.name}: {word}, end at most", end, word))
     return levels
 
 

@@ -16,6 +16,7 @@ WEIGHT = {
     ChargeWord.TOO_COARSE.value: "check",
 }
 _MARGIN = 10.0
+_BARS, _CLOSE_UP = 13.5, 4.5  # lines of text that verdict and bars take, and the close-up
 _ROW = 1.25  # lines of text a row of figures takes
 _NO_NAMEPLATE = (
     "The charge is drawn here against the nameplate, once the nameplate charge is typed."
@@ -50,7 +51,10 @@ class MassPicture(QWidget):
         """Room for the words, both bars and every figure."""
         line = self.fontMetrics().lineSpacing()
         rows = len(self._view.rows) if self._view else 2
-        return QSize(20 * theme.em(), round(line * (13.5 + _ROW * rows)))
+        close = self._view is not None and self._view.opening is not None
+        return QSize(
+            20 * theme.em(), round(line * (_BARS + _ROW * rows - (0 if close else _CLOSE_UP)))
+        )
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """As small as it stays readable."""
@@ -110,6 +114,17 @@ def _bars(painter: QPainter, room: QRectF, top: float, view: MassView, colours: 
     _text_at(painter, room, room.left(), ends, "0", colours.quiet)
     _text_at(painter, room, room.right(), ends, _round(view, highest), colours.quiet)
 
+    if view.opening is None:
+        return ends + 0.8 * line
+    return _close_up(painter, room, whole, view, colours)
+
+
+def _close_up(
+    painter: QPainter, room: QRectF, whole: MassBar, view: MassView, colours: Ink
+) -> float:
+    """Draw the stretch around the nameplate again, larger."""
+    line = QFontMetricsF(painter.font()).lineSpacing()
+    box = whole.box
     lowest, highest = close_range(view)
     close = QRectF(room.left(), box.bottom() + 2.3 * line, room.width(), 2.2 * line)
     fan = QColor(colours.line)

@@ -27,15 +27,15 @@ def usage_columns(desk: Desk) -> Sequence[Column[UsageRow]]:
     """Usage log: every mass line."""
     places, names, system = Places(desk), people(desk), desk.units
     return (
-        Column("When", lambda row: moment(row.happened_at), 10),
-        Column("Job", lambda row: row.job_number or "", 5),
-        Column("What", lambda row: _usage_kind(row), 8),
-        Column("From", lambda row: places.words(row.source), 10, grows=True),
-        Column("To", lambda row: places.words(row.target), 10, grows=True),
-        Column("Refrigerant", lambda row: row.refrigerant, 7),
-        Column("Mass", lambda row: mass(row.mass_mg, system), 7, right=True),
-        Column("As typed", lambda row: row.as_typed, 10),
-        Column("By", lambda row: names.get(row.by, row.by), 7),
+        Column("When", lambda row: moment(row.happened_at), 9.6),
+        Column("Job", lambda row: row.job_number or "", 4.5),
+        Column("What", lambda row: _usage_kind(row), 7),
+        Column("From", lambda row: places.words(row.source), 9, grows=True),
+        Column("To", lambda row: places.words(row.target), 9, grows=True),
+        Column("Refrigerant", lambda row: row.refrigerant, 6.5),
+        Column("Mass", lambda row: mass(row.mass_mg, system), 5.5, right=True),
+        Column("As typed", lambda row: row.as_typed, 9),
+        Column("By", lambda row: names.get(row.by, row.by), 6),
         Column("Entry", lambda row: str(row.number), 4, right=True),
     )
 
@@ -72,22 +72,22 @@ def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
     """Leak rates against their thresholds, with what is due."""
     system = desk.units
     return (
-        Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", 12, grows=True),
-        Column("Refrigerant", lambda row: row.refrigerant, 7),
-        Column("Full charge", lambda row: mass(row.full_charge_mg, system), 7, right=True),
-        Column("Annualizing", lambda row: _percent(row.annualizing_pct), 7, right=True),
-        Column("Rolling", lambda row: _percent(row.rolling_pct), 6, right=True),
-        Column("Threshold", lambda row: _percent(row.threshold_pct), 7, right=True),
-        Column("Stands", _stands, 9, shape=lambda row: "stop" if row.over else ""),
-        Column("Last added", lambda row: day(row.added_on) if row.added_on else "", 7),
+        Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", 9, grows=True),
+        Column("Refrigerant", lambda row: row.refrigerant, 6.5),
+        Column("Full charge", lambda row: mass(row.full_charge_mg, system), 6, right=True),
+        Column("Annualizing", lambda row: _percent(row.annualizing_pct), 6.5, right=True),
+        Column("Rolling", lambda row: _percent(row.rolling_pct), 4.5, right=True),
+        Column("Threshold", lambda row: _percent(row.threshold_pct), 6, right=True),
+        Column("Stands", _stands, 7, shape=lambda row: "stop" if row.over else ""),
+        Column("Last added", lambda row: day(row.added_on) if row.added_on else "", 6),
         Column(
             "Due",
-            lambda row: _due(row, desk),
-            14,
+            lambda row: _next_due(row, desk),
+            13,
             shape=lambda row: due_shape(row.due[0][1], desk.today) if row.due else "",
             grows=True,
         ),
-        Column("Under", lambda row: row.regulation, 9),
+        Column("Under", lambda row: row.regulation, 5),
     )
 
 
@@ -105,8 +105,19 @@ def _stands(row: LeakRateLine) -> str:
     return "not over"
 
 
-def _due(row: LeakRateLine, desk: Desk) -> str:
-    return "; ".join(f"{what} {due_words(on, desk.today)}" for what, on in row.due)
+def _next_due(row: LeakRateLine, desk: Desk) -> str:
+    return f"{row.due[0][0]} {due_words(row.due[0][1], desk.today)}" if row.due else ""
+
+
+def leak_words(row: LeakRateLine, desk: Desk) -> str:
+    """Everything due of an equipment, and what was added to it, as a sentence each."""
+    system = desk.units
+    added = "; ".join(f"{mass(mg, system)} on {day(on)}" for on, mg in row.additions)
+    due = "; ".join(f"{what} by {day(on)}" for what, on in row.due)
+    says = [f"{row.equipment_id} {row.name}."]
+    says += [f"Added: {added}."] if added else ["Nothing added yet."]
+    says += [f"Due: {due}."] if due else []
+    return " ".join(says)
 
 
 def entry_columns(desk: Desk) -> Sequence[Column[Entry]]:

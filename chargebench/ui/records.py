@@ -17,6 +17,7 @@ from chargebench.ui.errand import Errand
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.outgoing import default_folder
 from chargebench.ui.record_columns import (
+    leak_words,
     usage_columns,
 )
 from chargebench.ui.records_page import EMPTY, ENTRIES, FLAGS, LEAKS, USAGE, RecordsPage
@@ -52,6 +53,7 @@ class RecordsArea(RecordsPage):
         self.tables[LEAKS].opened.connect(
             lambda row: self._follow(f"equipment:{self.leaks.row(row).equipment_id}")
         )
+        self.tables[LEAKS].selectionModel().currentRowChanged.connect(lambda *_: self._explain())
         self.export.clicked.connect(lambda _: self.show_export())
         self.verify.clicked.connect(lambda _: self.show_verify())
         self.take_in.clicked.connect(lambda _: self._choose_file())
@@ -121,6 +123,11 @@ class RecordsArea(RecordsPage):
         if self._stale and self.isVisible():
             self.read()
 
+    @property
+    def working(self) -> bool:
+        """Whether flags or leak rates are being worked out."""
+        return self._errand is not None
+
     def _show(self, view: int) -> None:
         nothing = not self._models[view].rowCount()
         working = nothing and self._errand is not None
@@ -133,6 +140,15 @@ class RecordsArea(RecordsPage):
         if view == FLAGS and not nothing:
             self.tables[FLAGS].resizeRowsToContents()
         self._fit_totals()
+        self._explain()
+
+    def _explain(self) -> None:
+        """All that is due of the chosen equipment: more than a cell holds."""
+        row = self.tables[LEAKS].currentIndex().row()
+        shown = self.view == LEAKS and 0 <= row < self.leaks.rowCount()
+        self.detail.setVisible(shown)
+        if shown:
+            self.detail.setText(leak_words(self.leaks.row(row), self._desk))
 
     def show_export(self) -> None:
         """Say what an export will write, and where."""

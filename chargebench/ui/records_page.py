@@ -85,6 +85,8 @@ class RecordsPage(QWidget):
         self.tables[FLAGS].setWordWrap(True)
         self.totals_table = RowView(self.totals, "Totals of the period", to_press=False)
         self.empty = wrapped(weight="faint")
+        self.detail = wrapped()  # of the chosen row, where a cell can not hold it
+        self.detail.hide()
         self.says = wrapped()
         self.says.hide()
         self._panels = QWidget()
@@ -105,6 +107,7 @@ class RecordsPage(QWidget):
         for table in self.tables:
             table.hide()
             column.addWidget(table, 2)
+        column.addWidget(self.detail)
         column.addStretch(0)
         column.addWidget(self.totals_table)
         whole = QVBoxLayout(self)

@@ -105,7 +105,6 @@ class StockArea(QStackedWidget):
         self.search.textChanged.connect(lambda _: self._pause.start())
         self.search.returnPressed.connect(self._first)
         self.show_cylinders.setChecked(True)
-        self.show_cylinders.toggled.connect(lambda _: self.read())
         self.show_instruments.toggled.connect(lambda _: self.read())
         self.table.opened.connect(lambda row: self.open_cylinder(self.cylinders.row(row).id))
         self.instrument_table.opened.connect(
