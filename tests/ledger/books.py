@@ -6,7 +6,15 @@ from contextlib import contextmanager
 from datetime import datetime, timedelta, timezone
 from pathlib import Path
 
-from chargebench.ledger import Entry, Ledger, NewEntry, Transfer
+from chargebench.ledger import (
+    Checkpoint,
+    Entry,
+    Ledger,
+    NewEntry,
+    Reader,
+    Transfer,
+    Verification,
+)
 
 NOON = datetime(2026, 3, 2, 12, 0, tzinfo=timezone(timedelta(hours=1)))
 BY = "N. Okafor"
@@ -108,3 +116,29 @@ def database_tool(path: Path) -> Iterator[sqlite3.Connection]:
         tool.execute("PRAGMA wal_checkpoint(TRUNCATE)")
     finally:
         tool.close()
+
+
+def foreign(path: Path) -> None:
+    """Make a database of some other program."""
+    tool = sqlite3.connect(path)
+    tool.execute("CREATE TABLE entry (a)")
+    tool.commit()
+    tool.close()
+
+
+def newer(path: Path) -> None:
+    """Stamp a shop file as of a later schema."""
+    tool = sqlite3.connect(path)
+    tool.execute("PRAGMA user_version = 99")
+    tool.close()
+
+
+def verified(path: Path, *outside: Checkpoint) -> Verification:
+    """What verify finds in a file, guards or no guards."""
+    with Reader.open_reading(path, guarded=False) as reader:
+        return reader.verify(checkpoints=outside)
+
+
+def named(path: Path) -> set[int | None]:
+    """Numbers of the entries that verify names."""
+    return {problem.entry for problem in verified(path).problems}
