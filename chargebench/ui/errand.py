@@ -4,12 +4,13 @@ import threading
 from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QObject, QThread, Signal, Slot
+from PySide6.QtCore import QCoreApplication, QThread, Signal, Slot
 
 from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError
 
 _STOP_MS = 10_000
+_RUNNING: set["Errand"] = set()
 
 
 class Errand(QThread):
@@ -20,14 +21,25 @@ class Errand(QThread):
     refused = Signal(str)
     _broke = Signal(object)
 
-    def __init__(
-        self, desk: Desk, work: Callable[[Desk, "Errand"], Any], parent: QObject | None = None
-    ) -> None:
-        super().__init__(parent)
+    def __init__(self, desk: Desk, work: Callable[[Desk, "Errand"], Any]) -> None:
+        super().__init__()
         self._desk = desk
         self._work = work
         self._cancelled = threading.Event()
         self._broke.connect(self._raise)
+        self.finished.connect(self._over)
+        app = QCoreApplication.instance()
+        assert app is not None
+        app.aboutToQuit.connect(self.finish)
+
+    def begin(self) -> None:
+        """Start; the thread is kept until it is done, whatever becomes of the page."""
+        _RUNNING.add(self)
+        self.start()
+
+    @Slot()
+    def _over(self) -> None:
+        _RUNNING.discard(self)
 
     def cancel(self) -> None:
         """Ask the work to stop; it stops at its next step."""

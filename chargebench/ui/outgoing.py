@@ -75,7 +75,7 @@ class _Panel(QFrame):
     def _start(self, work: Callable[[Desk, Errand], Any], done: Callable[[Any], None]) -> None:
         if self._errand is not None:
             return
-        errand = Errand(self._desk, work, self)
+        errand = Errand(self._desk, work)
         self._errand = errand
         errand.progressed.connect(self._progressed)
         errand.done.connect(done)
@@ -87,7 +87,7 @@ class _Panel(QFrame):
             part.setVisible(shown)
         self.cancel.setEnabled(True)
         self.cancel.setFocus()
-        errand.start()
+        errand.begin()
 
     def _progressed(self, what: str, so_far: int, of: int) -> None:
         self.bar.setRange(0, of)
@@ -100,9 +100,7 @@ class _Panel(QFrame):
             self.cancel.setEnabled(False)
 
     def _over(self) -> None:
-        errand, self._errand = self._errand, None
-        if errand is not None:
-            errand.deleteLater()
+        self._errand = None
         for part, shown in ((self.bar, False), (self.cancel, False), (self.main, True)):
             part.setVisible(shown)
         self.main.setFocus()

@@ -5,7 +5,7 @@ from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtGui import QHideEvent, QShowEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QFileDialog,
     QWidget,
@@ -36,6 +36,7 @@ class RecordsArea(RecordsPage):
         super().__init__(desk, parent)
         self._notifier = notifier
         self._errand: Errand | None = None
+        self._working_on = FLAGS
         self._stale = True
         self._connect()
 
@@ -105,21 +106,20 @@ class RecordsArea(RecordsPage):
             if view == FLAGS
             else (lambda desk, _: desk.leak_rates())
         )
-        self._errand = Errand(self._desk, work, self)
-        self._errand.done.connect(lambda rows: self._worked_out(view, rows))
+        self._errand, self._working_on = Errand(self._desk, work), view
+        self._errand.done.connect(self._worked_out)
         self._errand.refused.connect(self._say)
         self._errand.finished.connect(self._over)
-        self._errand.start()
+        self._errand.begin()
 
-    def _worked_out(self, view: int, rows: Sequence[Any]) -> None:
+    def _worked_out(self, rows: Sequence[Any]) -> None:
+        view = self._working_on
         self._models[view].show_rows(rows)
         if view == self.view:
             self._show(view)
 
     def _over(self) -> None:
-        errand, self._errand = self._errand, None
-        if errand is not None:
-            errand.deleteLater()
+        self._errand = None
         if self._stale and self.isVisible():
             self.read()
 
@@ -226,9 +226,3 @@ class RecordsArea(RecordsPage):
         super().showEvent(event)
         if self._stale:
             self._changed()
-
-    def hideEvent(self, event: QHideEvent) -> None:  # noqa: N802 - Qt's name
-        """What is no longer looked at need not be worked out."""
-        super().hideEvent(event)
-        if not self.window().isVisible():
-            self.finish()

@@ -200,16 +200,36 @@ class MainWindow(QMainWindow):
         if place == 1:
             from chargebench.ui.stock import StockArea
 
-            return StockArea(desk, self.notifier)
+            stock = StockArea(desk, self.notifier)
+            stock.said.connect(self.say)
+            stock.job_wanted.connect(self.open_job)
+            return stock
         if place == 2:
             from chargebench.ui.records import RecordsArea
 
-            return RecordsArea(desk, self.notifier)
+            records = RecordsArea(desk, self.notifier)
+            records.said.connect(self.say)
+            records.job_wanted.connect(self.open_job)
+            records.cylinder_wanted.connect(self.open_cylinder)
+            return records
         from chargebench.ui.bench import BenchArea
 
         self._bench = BenchArea(desk, self.notifier)
         self._bench.said.connect(self.say)
         return self._bench
+
+    def open_job(self, job: str) -> None:
+        """Go to a job on the Bench."""
+        self.bench().open_job(job)
+
+    def open_cylinder(self, cylinder: str) -> None:
+        """Go to a cylinder in Stock."""
+        from chargebench.ui.stock import StockArea
+
+        self.show_area(1)
+        stock = self._areas[1]
+        assert isinstance(stock, StockArea)
+        stock.open_cylinder(cylinder)
 
     def bench(self) -> "BenchArea":
         """The Bench area, made if it was not yet."""

@@ -231,7 +231,7 @@ def test_that_a_fault_on_the_thread_reaches_the_window(qtbot: QtBot, desk: Desk)
 
     errand = Errand(desk, fails)
     with qtbot.captureExceptions() as faults:
-        errand.start()
+        errand.begin()
         qtbot.waitUntil(errand.isFinished)
         qtbot.waitUntil(lambda: bool(faults))
     assert faults[0][0] is ZeroDivisionError
