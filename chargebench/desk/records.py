@@ -55,6 +55,22 @@ class Records(Stock):
             totals[row.refrigerant] = total
         return [totals[name] for name in sorted(totals)]
 
+    def usage_by_month(
+        self,
+        since: date | None = None,
+        until: date | None = None,
+        filters: Filters = EVERYTHING,
+    ) -> dict[str, UsageTotal]:
+        """A period's movements of all refrigerants together, by month such as 2026-11."""
+        months: dict[str, UsageTotal] = {}
+        for row in self.reading.usage_totals(day_start(since), day_end(until), filters):
+            total = months.get(row.month, UsageTotal("all"))
+            column = _column(row.source, row.target)
+            if column:
+                total = replace(total, **{column: getattr(total, column) + row.mass_mg})
+            months[row.month] = total
+        return dict(sorted(months.items()))
+
     def entries(
         self,
         since: date | None = None,

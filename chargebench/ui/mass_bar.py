@@ -144,18 +144,26 @@ def close_range(view: MassView) -> tuple[float, float]:
     return max(plate - half, 0.0), plate + half
 
 
-def hatch(painter: QPainter, part: QRectF, colour: QColor, ground: QColor) -> None:
+def hatch(
+    painter: QPainter,
+    part: QRectF,
+    colour: QColor,
+    ground: QColor,
+    *,
+    width: float = 3.0,
+    step: float = 9.0,
+) -> None:
     """Fill with slanted lines inside a thick edge: a shape no other part of the bar has."""
     painter.save()
     painter.setClipRect(part)
     painter.fillRect(part, ground)
-    painter.setPen(QPen(colour, 3))
+    painter.setPen(QPen(colour, width))
     x = part.left() - part.height()
     while x < part.right():
         painter.drawLine(QPointF(x, part.bottom()), QPointF(x + part.height(), part.top()))
-        x += 9.0
+        x += step
     painter.restore()
-    painter.setPen(QPen(colour, 3))
+    painter.setPen(QPen(colour, width))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(part)
 

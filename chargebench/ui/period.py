@@ -142,8 +142,9 @@ class PeriodBar(QWidget):
 
     def narrow(self, *, period: bool, rest: bool) -> None:
         """Whether period and filters count for the view shown."""
-        for part in (self.named, self.since, self.until):
-            part.setEnabled(period)
+        self.named.setEnabled(period)
+        for edit in (self.since, self.until):
+            edit.lock(locked=not period)
         for part in (self.equipment, self.refrigerant, self.person):
             part.setEnabled(rest)
 

@@ -48,13 +48,13 @@ def total_columns(desk: Desk) -> Sequence[Column[UsageTotal]]:
     """Totals of the period, one row a refrigerant."""
     system = desk.units
     return (
-        Column("Totals", lambda row: row.refrigerant, 7, grows=True),
-        Column("Received", lambda row: mass(row.received_mg, system), 8, right=True),
-        Column("Charged", lambda row: mass(row.charged_mg, system), 8, right=True),
-        Column("Recovered", lambda row: mass(row.recovered_mg, system), 8, right=True),
-        Column("Released or lost", lambda row: mass(row.released_mg, system), 10, right=True),
-        Column("Returned", lambda row: mass(row.returned_mg, system), 8, right=True),
-        Column("Differences", lambda row: mass(row.difference_mg, system), 8, right=True),
+        Column("Totals", lambda row: row.refrigerant, 5.5, grows=True),
+        Column("Received", lambda row: mass(row.received_mg, system), 6.5, right=True),
+        Column("Charged", lambda row: mass(row.charged_mg, system), 6.5, right=True),
+        Column("Recovered", lambda row: mass(row.recovered_mg, system), 6.5, right=True),
+        Column("Released or lost", lambda row: mass(row.released_mg, system), 9, right=True),
+        Column("Returned", lambda row: mass(row.returned_mg, system), 6.5, right=True),
+        Column("Differences", lambda row: mass(row.difference_mg, system), 6.5, right=True),
     )
 
 

@@ -94,6 +94,7 @@ class RecordsArea(RecordsPage):
         else:
             self._work_out(view)
         self.totals.show_rows(desk.usage_totals(period.since, period.until, filters))
+        self.months.show_months(desk.usage_by_month(period.since, period.until, filters))
         self._show(view)
 
     def _work_out(self, view: int) -> None:
@@ -226,3 +227,5 @@ class RecordsArea(RecordsPage):
         super().showEvent(event)
         if self._stale:
             self._changed()
+        if not self.isAncestorOf(self.window().focusWidget() or self.window()):
+            self._views.button(self.view).setFocus()

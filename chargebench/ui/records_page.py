@@ -13,6 +13,7 @@ from chargebench.desk import Desk, LeakRateLine, UsageRow, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.month_chart import MonthChart
 from chargebench.ui.outgoing import ExportPanel, VerifyPanel
 from chargebench.ui.period import PeriodBar
 from chargebench.ui.record_columns import (
@@ -84,6 +85,7 @@ class RecordsPage(QWidget):
         self.tables = [RowView(self._models[place], name) for place, name in enumerate(VIEWS)]
         self.tables[FLAGS].setWordWrap(True)
         self.totals_table = RowView(self.totals, "Totals of the period", to_press=False)
+        self.months = MonthChart(self._desk.units)
         self.empty = wrapped(weight="faint")
         self.detail = wrapped()  # of the chosen row, where a cell can not hold it
         self.detail.hide()
@@ -109,7 +111,7 @@ class RecordsPage(QWidget):
             column.addWidget(table, 2)
         column.addWidget(self.detail)
         column.addStretch(0)
-        column.addWidget(self.totals_table)
+        column.addWidget(Turning((self.totals_table, self.months)))
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(page))
@@ -129,6 +131,7 @@ class RecordsPage(QWidget):
         self.totals_table.setVisible(bool(rows))
         shown = min(max(rows, 1), _TOTALS_SHOWN)
         self.totals_table.setFixedHeight(self.totals_table.height_of(shown))
+        self.months.setVisible(bool(rows))
 
     def _open_panel(self, panel: QWidget) -> None:
         for each in (self.export_panel, self.verify_panel):

@@ -233,6 +233,8 @@ class StockArea(QStackedWidget):
         """Read what is shown: it may have changed meanwhile."""
         super().showEvent(event)
         self._changed()
+        if not self.isAncestorOf(self.window().focusWidget() or self.window()):
+            self.search.setFocus()
 
 
 def _choice(words: str) -> QPushButton:
