@@ -132,8 +132,11 @@ def design_pressures(case: Case) -> dict[str, Quantity]:
     found: dict[str, Quantity] = {}
     for side in ("low side", "high side"):
         reading = case.nameplate(f"{side.split()[0]}_side_design")
-        if reading is not None:
-            found[side] = reading.quantity
+        if reading is None:
+            continue
+        # A nameplate may say psia: above the air's it is less by the air's pressure.
+        air = Q(0, "Pa") if reading.gauge else case.air_pressure("pressure_test")
+        found[side] = (reading.quantity - air).to(reading.pint_unit)
     return found
 
 
