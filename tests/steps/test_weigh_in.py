@@ -193,7 +193,7 @@ def test_that_presumed_lost_is_never_more_than_the_book_has() -> None:
     [
         ({"cylinder": "C-1"}, "cylinder", "Expected a cylinder of the register."),
         ({"scale": "X"}, "scale", "Expected a scale of the register."),
-        ({"end": "4312.5 g"}, "end", 
+        ({"end": "4312.5 g"}, "end",
          "Expected less at the end than at the start; nothing was charged."),
         ({"arrangement": "equipment on the scale"}, "end",
          "Expected more at the end than at the start; nothing was charged."),
