@@ -30,6 +30,7 @@ _STATES: tuple[tuple[str, str | None], ...] = (
     ("all jobs", None),
 )
 _SEARCH_MS = 120
+NARROW_EMS = 48
 _NOTHING_YET = (
     "No jobs yet. A job is one visit or repair on one equipment, from the nameplate to the label. "
     "Press New job (Ctrl+N) to start the first."
@@ -141,8 +142,18 @@ class BenchArea(QStackedWidget):
 
     def _widths(self) -> None:
         line, wide = theme.em(), self.width()
-        for column, share in enumerate((6, 19, 7, 7, 9)):
-            self.table.setColumnWidth(column, min(line * share * 5 // 4, wide * share // 62))
+        narrow = wide < line * NARROW_EMS
+        self.list.set_narrow(narrow=narrow)
+        high = max(theme.target(), line * 5 // 2) if narrow else theme.target()
+        self.table.verticalHeader().setDefaultSectionSize(high)
+        for column in (2, 3, 4):
+            self.table.setColumnHidden(column, narrow)
+        if narrow:
+            self.table.setColumnWidth(0, line * 4)
+            self.table.setColumnWidth(1, (wide - line * 5) * 3 // 5)
+            return
+        for column, share in enumerate((6, 18, 6, 6, 8)):
+            self.table.setColumnWidth(column, min(line * share * 5 // 4, wide * share // 64))
 
     def open_row(self, row: int) -> None:
         """Open the job of a row."""

@@ -66,6 +66,7 @@ class FieldRow(QWidget):
         super().__init__()
         self.field = field
         self._desk = desk
+        self._units = desk.units
         self._last: tuple[object, str] = (None, "")
         self.label = QLabel(label, self)  # shown without a parent it would be a window
         self.label.setWordWrap(True)
@@ -82,6 +83,7 @@ class FieldRow(QWidget):
         if field.hint:
             self.editor.setToolTip(field.hint)
         self.editor.edited.connect(self.edited)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(theme.em() // 2)
@@ -184,7 +186,7 @@ class FieldRow(QWidget):
             return "needed" if empty and self.field.required else ""
         # Quantities cost tens of microseconds each to write; most fields did not change.
         if self._last[0] != value:
-            self._last = (value, understood(self.field, value, self._desk.units))
+            self._last = (value, understood(self.field, value, self._units))
         return self._last[1]
 
     def _tell_pick(self, pick: PickEdit) -> str:

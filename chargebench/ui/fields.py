@@ -42,7 +42,7 @@ class LineEdit(QLineEdit):
         """Show a text as if it had been typed earlier."""
         if text != self.text():
             self.setText(text)
-            self.setCursorPosition(0 if self.isReadOnly() else len(text))
+            self.setCursorPosition(0)
 
     def type_over(self, text: str) -> None:
         """Replace the text on a person's behalf; counts as typed."""
@@ -65,7 +65,7 @@ class LineEdit(QLineEdit):
             self._place_tail()
 
     def _place_tail(self) -> None:
-        room = self.width() * 6 // 10
+        room = self.width() // 2
         metrics = self._tail.fontMetrics()
         self._tail.setText(metrics.elidedText(self._says, Qt.TextElideMode.ElideRight, room))
         wide = metrics.horizontalAdvance(self._tail.text()) + theme.em() // 4

@@ -27,6 +27,14 @@ class JobList(QAbstractTableModel):
         self._find = ""
         self._state: str | None = "open"
         self._all_read = True
+        self._narrow = False
+
+    def set_narrow(self, *, narrow: bool) -> None:
+        """On a narrow page refrigerant, charge and step stand under the equipment's name."""
+        if narrow != self._narrow:
+            self.beginResetModel()
+            self._narrow = narrow
+            self.endResetModel()
 
     def read(self, find: str, state: str | None) -> None:
         """Read the first page of what is looked for."""
@@ -81,7 +89,10 @@ class JobList(QAbstractTableModel):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """One cell."""
         line = self._lines[index.row()]
-        text = (line.number, line.title, line.refrigerant, line.charge, line.now, _flag(line))
+        title = line.title
+        if self._narrow:
+            title = f"{title}\n{line.refrigerant} {line.charge} · {line.now}"
+        text = (line.number, title, line.refrigerant, line.charge, line.now, _flag(line))
         match role:
             case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.ToolTipRole:
                 return text[index.column()]

@@ -1,7 +1,7 @@
 """Beside the form: the step's picture, its figures with doubt, limit and source, its sentences."""
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from chargebench.desk.views import Look
 from chargebench.steps import Case, Figure, Worked
@@ -15,6 +15,8 @@ from chargebench.ui.mass_view import mass_view
 from chargebench.ui.wording import figure_of, value_of
 from chargebench.units import System
 
+LONG = 40  # characters; a value longer than this is a sentence and is not set bold
+
 
 class _FigureLine(QWidget):
     """One figure on two or three lines."""
@@ -25,6 +27,7 @@ class _FigureLine(QWidget):
         self.label = wrapped(weight="faint")
         self.value = wrapped(weight="figure")
         self.against = wrapped(weight="faint")
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, theme.em() // 3)
         column.setSpacing(0)
@@ -39,6 +42,9 @@ class _FigureLine(QWidget):
         self._figure = figure
         self.label.setText(figure.label)
         self.value.setText(figure_of(figure, system))
+        said_at_length = len(self.value.text()) > LONG
+        self.value.setProperty("weight", "" if said_at_length else "figure")
+        self.value.style().polish(self.value)
         said = []
         if figure.limit is not None:
             said.append(f"limit {value_of(figure.limit, system, like=figure.value)}")
@@ -99,18 +105,20 @@ class SidePanel(QScrollArea):
         elif isinstance(self._picture, DecayPlot):
             coldest = look.answers.quantity("coldest")
             self._picture.show_decay(decay_view(worked, self._system, coldest))
-        self._show_sentences(worked)
+        # The decay plot says the first two itself.
+        drawn = 2 if isinstance(self._picture, DecayPlot) and worked.result is not None else 0
+        self._show_sentences(worked.sentences[drawn:])
         self._show_figures(worked)
 
-    def _show_sentences(self, worked: Worked) -> None:
-        while len(self._sentences) < len(worked.sentences):
+    def _show_sentences(self, sentences: tuple[str, ...]) -> None:
+        while len(self._sentences) < len(sentences):
             label = wrapped()
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
             place = (1 if self._picture is not None else 0) + len(self._sentences)
             self._column.insertWidget(place, label)
             self._sentences.append(label)
         for place, label in enumerate(self._sentences):
-            says = worked.sentences[place] if place < len(worked.sentences) else ""
+            says = sentences[place] if place < len(sentences) else ""
             if label.text() != says:
                 label.setText(says)
             label.setVisible(bool(says))

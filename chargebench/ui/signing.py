@@ -103,13 +103,17 @@ class SignStrip(QFrame):
         line.setContentsMargins(0, 0, 0, 0)
         line.addWidget(self.done_at, 1)
         line.addStretch(1)
-        for button in (self.display, self.aside, self.reverse_button, self.sign_button):
+        for button in (self.display, self.aside, self.sign_button):
             line.addWidget(button)
+        top = QHBoxLayout()
+        top.addWidget(self.will, 1)
+        top.addWidget(self.reverse_button)
         column = QVBoxLayout(self)
         edge = theme.em() // 3
         column.setContentsMargins(edge, edge, edge, edge)
         column.setSpacing(edge)
-        for each in (self.will, self.says, self._acts, self.reason):
+        column.addLayout(top)
+        for each in (self.says, self._acts, self.reason):
             column.addWidget(each)
         self._keys()
         self.sign_button.clicked.connect(lambda _: self._on_sign())
@@ -136,6 +140,7 @@ class SignStrip(QFrame):
         is_open = step.state == "open"
         for each in (self.done_at, self.aside, self.sign_button):
             each.setVisible(is_open and job_open)
+        self._acts.setVisible(is_open and job_open)
         self.reverse_button.setVisible(not is_open and job_open)
         self.reverse_button.setText("Reverse" if step.state == "signed" else "Take back")
         if not is_open:

@@ -32,6 +32,7 @@ class StepPane(QWidget):
         super().__init__(parent)
         self._desk = desk
         self._view: JobView | None = None
+        self._who = ""
         self._form: FormView | None = None
         self._timer: DecayTimer | None = None
         self._refused: Mapping[str, str] = {}
@@ -73,7 +74,7 @@ class StepPane(QWidget):
     def show_step(self, view: JobView, key: str) -> Look:
         """Show a step of a job; what it comes to as it stands."""
         self.clear()
-        self._view = view
+        self.see(view)
         self._refused = {}
         letters = _OWN_LETTERS + (_TIMER_LETTERS if key == "evacuation" else "")
         form = FormView(STEPS[key], self._desk, ticks=self._ticks(key), taken=letters)
@@ -116,8 +117,9 @@ class StepPane(QWidget):
         return display
 
     def see(self, view: JobView) -> None:
-        """Take a job's newest view; the form stays."""
+        """Take a job's newest view and who signs now; the form stays."""
         self._view = view
+        self._who = self._desk.label("person", self._desk.person) or "nobody chosen yet"
 
     def _show_timer(self, form: FormView, *, locked: bool) -> None:
         timer = DecayTimer()
@@ -156,9 +158,8 @@ class StepPane(QWidget):
 
     def _will_record(self, look: Look) -> str:
         title, number = self.form().form.title, self._viewed().number
-        who = self._desk.label("person", self._desk.person) or "nobody chosen yet"
         first = f" {look.worked.sentences[0]}" if look.worked.sentences else ""
-        return f"Signing records {title} of {number} by {who}.{first}"
+        return f"Signing records {title} of {number} by {self._who}.{first}"
 
     def _edited(self) -> None:
         self._refused = {}

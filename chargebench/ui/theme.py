@@ -158,6 +158,7 @@ QLineEdit, QComboBox {{ min-height: {high}px; }}
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus {{ border-color: {c.focus}; }}
 QLineEdit[readOnly="true"], QPlainTextEdit[readOnly="true"] {{
     background: {c.ground}; border-style: dashed; }}
+QComboBox:disabled {{ background: {c.ground}; color: {c.ink}; border-style: dashed; }}
 QComboBox::drop-down {{ border: 0; width: {line * 3 // 2}px; }}
 QComboBox::down-arrow {{
     width: 0; height: 0; border-left: {line // 4}px solid {c.panel};
@@ -173,6 +174,8 @@ QPushButton:hover {{ background: {c.chosen}; }}
 QPushButton:focus {{ border-color: {c.focus}; }}
 QPushButton:pressed, QPushButton:checked {{ background: {c.accent}; color: {c.on_accent}; }}
 QPushButton:disabled {{ color: {c.faint}; border-style: dashed; }}
+QPushButton:disabled:checked {{
+    background: {c.chosen}; color: {c.ink}; border-style: solid; font-weight: bold; }}
 QPushButton[weight="main"] {{
     background: {c.accent}; color: {c.on_accent}; border-color: {c.accent}; font-weight: bold; }}
 QPushButton[weight="main"]:focus {{ border-color: {c.focus}; border-width: 3px; }}

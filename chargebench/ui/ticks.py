@@ -34,7 +34,8 @@ class TickBox(QCheckBox):
         box = QRectF((self.width() - side) / 2, (self.height() - side) / 2, side, side)
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setBrush(QColor(colours.accent if self.isChecked() else colours.panel))
+        empty = colours.panel if self.isEnabled() else colours.ground
+        painter.setBrush(QColor(colours.accent if self.isChecked() else empty))
         painter.setPen(QPen(QColor(colours.focus if self.hasFocus() else colours.line), 2))
         painter.drawRoundedRect(box, 3, 3)
         if self.hasFocus():

@@ -6,7 +6,7 @@ Nothing heavy is imported here: the shell paints first, areas are made when firs
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QPaintEvent, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QApplication,
@@ -81,6 +81,7 @@ class MainWindow(QMainWindow):
         self._desk: Desk | None = None
         self._areas: dict[int, QWidget] = {}
         self._bench: BenchArea | None = None
+        self._units = ""
         self._was_painted = False
         self.stack = QStackedWidget()
         self._waiting = QLabel("Opening the shop's records …")
@@ -168,6 +169,9 @@ class MainWindow(QMainWindow):
 
     def _read_top(self) -> None:
         assert self._desk is not None
+        if self._areas and self._desk.units != self._units:
+            QTimer.singleShot(0, self, self._make_anew)
+        self._units = self._desk.units
         shop = self._desk.shop
         units = "g | °C" if self._desk.units == "SI" else "oz | °F"
         self.shop.say(f"{shop.get('name', '')}   {units}   {shop.get('rule_set', '')}")
@@ -252,13 +256,18 @@ class MainWindow(QMainWindow):
         assert isinstance(app, QApplication)
         self.flush()
         theme.step_text(app, by)
+        if self._desk is not None:
+            self._make_anew()
+
+    def _make_anew(self) -> None:
+        """Make the areas again, at the job that was open; what is typed is kept."""
+        self.flush()
         place = self._tabs.checkedId()
-        if self._desk is not None and place >= 0:
-            job = self.bench().shown_job()
-            self._forget_areas()
-            if job:
-                self.bench().open_job(*job)
-            self.show_area(place)
+        job = self._bench.shown_job() if self._bench is not None else None
+        self._forget_areas()
+        if job:
+            self.bench().open_job(*job)
+        self.show_area(max(place, 0))
 
     def flush(self) -> None:
         """Keep what is typed, now."""

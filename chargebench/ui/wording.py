@@ -5,9 +5,12 @@ from datetime import date, datetime
 from chargebench import fluids
 from chargebench.steps import Asks, Field
 from chargebench.steps.case import Figure
-from chargebench.units import Kind, Quantity, Reading, System, show, shown
+from chargebench.units import Kind, Quantity, Reading, System, show, shown, unit_for
 
 _GAUGE: dict[System, tuple[str, int]] = {"SI": ("bar", 2), "IP": ("psi", 1)}
+
+# A scale is read to a tenth of a gram, whatever unit it is shown in.
+_SCALE_PLACES = {"g": 1, "kg": 4, "oz": 2, "lb": 4}
 
 
 def understood(field: Field, value: object, system: System) -> str:
@@ -15,7 +18,7 @@ def understood(field: Field, value: object, system: System) -> str:
     if isinstance(value, Reading):
         return f"= {_reading(value, system)}"
     if isinstance(value, datetime):
-        return f"= {value:%a} {value.day} {value:%b %Y %H:%M}"
+        return f"= {value:%a} {value.day} {value:%b %H:%M}"
     if isinstance(value, date):
         return f"= {value:%a} {value.day} {value:%b %Y}"
     if field.asks is Asks.REFRIGERANT and isinstance(value, str):
@@ -27,6 +30,9 @@ def understood(field: Field, value: object, system: System) -> str:
 def _reading(reading: Reading, system: System) -> str:
     if reading.kind is Kind.NUMBER:
         return f"{float(reading.value):g}"
+    if reading.kind is Kind.SCALE:
+        unit = unit_for(reading.quantity, system)[0]
+        return show(reading.quantity, unit, _SCALE_PLACES[unit])
     if reading.gauge:
         unit, places = _GAUGE[system]
         text = show(reading.quantity, unit, places)
