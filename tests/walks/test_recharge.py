@@ -1,6 +1,6 @@
 """A whole recharge through the window, by key presses alone, in the units the trade mixes."""
 
-import json
+from collections.abc import Mapping
 from fractions import Fraction
 from pathlib import Path
 from typing import Any
@@ -12,6 +12,7 @@ from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from chargebench.desk import Desk
+from chargebench.steps import STEPS as FORMS
 from chargebench.ui.records import RecordsArea
 from tests.ui.hands import ALL, ALT, CTRL, SHIFT, Hands
 
@@ -184,13 +185,12 @@ def _export(hands: Hands, folder: Path, qtbot: QtBot) -> None:
     assert not panel.refusal.isVisible()
 
 
-def _texts(typed: object) -> list[str]:
+def _texts(typed: Any) -> list[str]:
     """Every text of a form that was typed by hand."""
     if isinstance(typed, str):
         return [] if typed == ALL else [typed]
-    each = typed.values() if isinstance(typed, dict) else typed
-    assert not isinstance(each, (str, bytes))
-    return [text for part in each for text in _texts(part)]  # type: ignore[attr-defined]
+    parts = typed.values() if isinstance(typed, Mapping) else typed
+    return [text for part in parts for text in _texts(part)]
 
 
 def _sheet(book: openpyxl.Workbook, name: str) -> list[dict[str, Any]]:
@@ -198,6 +198,62 @@ def _sheet(book: openpyxl.Workbook, name: str) -> list[dict[str, Any]]:
     rows = [list(row) for row in book[name].iter_rows(values_only=True)]
     head = next(i for i, row in enumerate(rows) if sum(cell is not None for cell in row) > 3)
     return [dict(zip(map(str, rows[head]), row, strict=True)) for row in rows[head + 1 :]]
+
+
+def _bare(text: str) -> str:
+    return "".join(text.split())
+
+
+def _check_typed(book: openpyxl.Workbook) -> None:
+    """Every text stands in the workbook as it was typed, under its step."""
+    there = {(row["Step"], row["As typed"]) for row in _sheet(book, "As typed")}
+    for key, typed in STEPS.items():
+        title = FORMS[key].title
+        for text in _texts(typed):
+            assert (title, text) in there, (title, text)
+    complaint = NAMEPLATE["complaint"]  # begins like a formula
+    kinds = {cell.data_type for row in book["As typed"] for cell in row if cell.value == complaint}
+    assert kinds == {"s"}
+
+
+def _check_masses(book: openpyxl.Workbook) -> None:
+    """Exactly these masses moved, in milligrams and in kilograms."""
+    moved = [
+        (row["From"], row["Into"], row["As typed"], row["Mass [mg]"], row["Mass [kg]"])
+        for row in _sheet(book, "Transfers")
+        if row["Job"] == "B-0001"
+    ]
+    freezer = "equipment:E-203"
+    assert moved == [
+        ("outside", freezer, "assumed: 3.0 oz", NAMEPLATE_MG, 0.085049),
+        (freezer, "cylinder:C-034", "7806.2 g → 7867.6 g", RECOVERED_MG, 0.0614),
+        (freezer, "atmosphere", "presumed lost", LOST_MG, 0.023649),
+        ("cylinder:C-014", freezer, "4312.5 g → 4223.8 g", CHARGED_MG, 0.0887),
+    ]
+    closing = {row["Place"]: row["Closing [kg]"] for row in _sheet(book, "Balances")}
+    assert closing[freezer] == 0.0887
+    assert closing["cylinder:C-014"] == 3.9113
+    assert closing["cylinder:C-034"] == 0.0614
+
+
+def _ticked(desk: Desk, job: str) -> list[str]:
+    """Text of every safety line that was ticked, in the order of the steps."""
+    lines: list[str] = []
+    for key, typed in STEPS.items():
+        if "ticks" in typed:
+            given = desk.typed(job, key)["ticks"]
+            keys = {each["line"] for each in given if isinstance(each, Mapping)}
+            lines += [line.text for line in desk.ticks(job, key, "ticks") if line.key in keys]
+    return lines
+
+
+def _check_lists(book: openpyxl.Workbook, printed: str, ticked: list[str]) -> None:
+    """Every line ticked stands ticked in the workbook and on paper."""
+    rows = [row for row in _sheet(book, "Checklists") if row["State"] == "ticked"]
+    assert [row["Line"] for row in rows] == ticked
+    assert printed.count("☑") == len(ticked) + 1  # and the line that says all are
+    for line in ticked:
+        assert f"☑{_bare(line)}" in printed, line
 
 
 def test_that_a_recharge_is_typed_flagged_recorded_and_exported(
@@ -209,5 +265,31 @@ def test_that_a_recharge_is_typed_flagged_recorded_and_exported(
     assert desk.ledger.balance("equipment:E-203", "R290") == CHARGED_MG
     assert desk.ledger.balance("atmosphere", "R290") == LOST_MG
     assert "over-nameplate" in [flag.key for flag in desk.job(job).flags]
-    _export(hands, tmp_path / "out", qtbot)
-    assert desk.verify().ok
+
+    out = tmp_path / "out"
+    _export(hands, out, qtbot)
+    book = openpyxl.load_workbook(out / "audit.xlsx")
+    _check_typed(book)
+    _check_masses(book)
+    (flag,) = (row for row in _sheet(book, "Flags") if row["Level"] == "stop")
+    assert OVER in flag["Says"]
+    assert DOUBT in flag["Says"]
+    pages = pypdf.PdfReader(out / "checklist.pdf").pages
+    ticked = _ticked(desk, job)
+    assert len(ticked) > 20
+    _check_lists(book, _bare("".join(page.extract_text() for page in pages)), ticked)
+    _verify(hands, qtbot)
+
+
+def _verify(hands: Hands, qtbot: QtBot) -> None:
+    """By keyboard: nothing disagrees."""
+    records = hands.window.stack.currentWidget()
+    assert isinstance(records, RecordsArea)
+    hands.press(Qt.Key.Key_V, ALT)
+    panel = records.verify_panel
+    with qtbot.waitSignal(panel.done, timeout=30_000) as verified:
+        pass
+    assert verified.args is not None
+    assert verified.args[0].ok
+    qtbot.waitUntil(lambda: not panel.working)
+    assert "nothing disagrees" in panel.says.text()
