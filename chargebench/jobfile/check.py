@@ -67,14 +67,13 @@ class _Known:
 
     def _line(self, each: Field, line: Mapping[str, str], place: Place) -> None:
         if each.asks is Asks.TICKS:
-            if line.get("by", "").strip():
-                self.row("person", line["by"].strip(), place.at("by"))
+            self.row("person", line["by"].strip(), place.at("by"))
         else:
             self.rows_named(each, line, place)
 
 
 def _register(value: Any, place: Place) -> dict[str, dict[str, Typed]]:
-    if not known_keys(value, REGISTERS_HELD, (), place):
+    if not known_keys(value, REGISTERS_HELD, (), place) and not isinstance(value, dict):
         return {}
     register: dict[str, dict[str, Typed]] = {}
     for name in REGISTERS_HELD:
@@ -132,14 +131,16 @@ def _job(value: Any, place: Place, known: _Known) -> Job | None:
 
 def _order(job: Job, place: Place) -> None:
     """Refuse times that can not be, and a step done twice without a reason."""
-    if job.closed_at is not None and job.closed_at < job.opened_at:
+    closed = job.closed_at
+    if closed is not None and closed < job.opened_at:
         place.at("closed_at").refuse("Expected a time after the job was opened.")
+        closed = None
     seen: set[str] = set()
     for at, each in enumerate(job.steps):
         here = place.at("steps").at(at)
         if each.happened_at < job.opened_at:
             here.at("happened_at").refuse("Expected a time after the job was opened.")
-        late = job.closed_at is not None and each.happened_at > job.closed_at
+        late = closed is not None and each.happened_at > closed
         if late and each.step not in AFTER_CLOSING:
             here.at("happened_at").refuse("Expected a time before the job was closed.")
         if each.step in seen and not each.again:

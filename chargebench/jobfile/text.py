@@ -42,8 +42,9 @@ def tree(content: bytes) -> Any:
 def too_large(size: int) -> JobFileRefused:
     """The refusal of a file that is larger than any job."""
     return JobFileRefused(
-        f"Expected a job file of at most {SIZE_MOST // 1_000_000} MB; "
-        f"this one has {size / 1_000_000:.1f} MB."
+        f"Expected a job file of at most {SIZE_MOST:_} bytes; this one has {size:_}.".replace(
+            "_", " "
+        )
     )
 
 
@@ -58,7 +59,7 @@ def odd_character(text: str) -> str:
         if each in "\n\t":
             continue
         kind = unicodedata.category(each)
-        if kind in ("Cc", "Cs", "Co", "Cn") or each in "\u200e\u200f" or _turns_text(each):
+        if kind in ("Cc", "Cs") or each in "\u200e\u200f" or _turns_text(each):
             return f"U+{ord(each):04X}"
     return ""
 
