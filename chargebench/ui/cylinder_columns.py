@@ -21,7 +21,7 @@ def cylinder_columns(desk: Desk) -> Sequence[Column[CylinderLine]]:
         Column("Holds", lambda line: mass(line.mass_mg, system), 5.5, right=True),
         Column("Fill against its limit", share_words, 12.5, grows=True),
         Column("Left", lambda line: _left(line, desk), 8.5),
-        Column("Last weighed", _weighed, 7),
+        Column("Last weighed", _weighed, 7.5),
         Column(
             "Requalification",
             lambda line: due_words(line.due, today),

@@ -1,9 +1,11 @@
 """The decay plot: pressure over minutes with the fitted shape, its limits and the pass rules."""
 
+import importlib
+import threading
 from math import ceil, floor, log10
 from typing import Any
 
-from PySide6.QtCore import QEvent, Qt
+from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QColor, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
@@ -13,7 +15,33 @@ from chargebench.ui.ink import ink
 from chargebench.ui.shapes import Shape
 
 SHAPES = {"tight": "signed", "moisture": "check", "leak": "stop", "not yet decided": "open"}
+_POLL_MS = 25
 _EMPTY = "The decay test is drawn here from the first reading on."
+
+
+class _Library:
+    """The plotting library, brought in on a thread so that the window stays free meanwhile."""
+
+    def __init__(self) -> None:
+        self._thread: threading.Thread | None = None
+
+    def load(self) -> None:
+        """Begin to bring it in, once."""
+        if self._thread is None:
+            self._thread = threading.Thread(target=self._bring_in)
+            self._thread.start()
+
+    @staticmethod
+    def _bring_in() -> None:
+        importlib.import_module("pyqtgraph")
+
+    @property
+    def loaded(self) -> bool:
+        """Whether it is there."""
+        return self._thread is not None and not self._thread.is_alive()
+
+
+_LIBRARY = _Library()
 
 
 class DecayPlot(QWidget):
@@ -23,6 +51,9 @@ class DecayPlot(QWidget):
         super().__init__(parent)
         self._view: DecayView | None = None
         self._chart: _Chart | None = None
+        self._poll = QTimer(self)
+        self._poll.setInterval(_POLL_MS)
+        self._poll.timeout.connect(self._make_chart)
         self._place = QVBoxLayout()
         self._shape = Shape()
         self.verdict = _sentence("head")
@@ -66,12 +97,20 @@ class DecayPlot(QWidget):
 
     def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
         """Make the chart when it is first looked at: the plotting library is slow to load."""
-        if self._chart is None:
-            self._chart = _Chart()
-            self._place.addWidget(self._chart.widget)
-            self.setMinimumHeight(self.minimumSizeHint().height())
-            self._chart.draw(self._view)
         super().showEvent(event)
+        if self._chart is None and not self._poll.isActive():
+            _LIBRARY.load()
+            self._poll.start()
+            self._make_chart()
+
+    def _make_chart(self) -> None:
+        """Make the chart as soon as the library is there."""
+        if not _LIBRARY.loaded:
+            return
+        self._poll.stop()
+        self._chart = _Chart()
+        self._place.addWidget(self._chart.widget)
+        self._chart.draw(self._view)
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         """Follow light and dark, and the size of text."""
@@ -99,7 +138,7 @@ class _Chart:
     """The plotting library's widget, drawn anew for each reading."""
 
     def __init__(self) -> None:
-        import pyqtgraph  # slow to load, and most jobs never show it
+        import pyqtgraph  # loaded by now
 
         self._pg: Any = pyqtgraph
         self.plot: Any = pyqtgraph.PlotWidget()

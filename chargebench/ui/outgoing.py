@@ -46,7 +46,7 @@ class _Panel(QFrame):
         self.bar.hide()
         self.main = QPushButton(main)
         self.main.setProperty("weight", "main")
-        self.cancel = QPushButton("Cance&l")
+        self.cancel = QPushButton("Can&cel")
         self.cancel.hide()
         self.close_button = QPushButton("Close")
         self.close_button.setToolTip("Esc")
@@ -194,7 +194,7 @@ class VerifyPanel(_Panel):
     done = Signal(object)
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Verify &again", parent)
+        super().__init__(desk, "Verif&y again", parent)
         self.says.setText("Every entry is recomputed from what was signed, and compared.")
 
     def begin(self) -> None:

@@ -75,7 +75,7 @@ class PeriodBar(QWidget):
             ("&Until", self.until),
             ("E&quipment", self.equipment),
             ("Re&frigerant", self.refrigerant),
-            ("Person", self.person),
+            ("P&erson", self.person),
         ):
             label = QLabel(words)
             label.setBuddy(editor)

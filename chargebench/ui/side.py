@@ -87,6 +87,7 @@ class SidePanel(QScrollArea):
         self._picture_of = step
         if self._picture is not None:
             self._column.removeWidget(self._picture)
+            self._picture.hide()  # it goes only when the event loop comes round
             self._picture.deleteLater()
             self._picture = None
         if step == "weigh_in":

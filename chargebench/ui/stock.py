@@ -86,7 +86,7 @@ class StockArea(QStackedWidget):
         self.empty = wrapped(weight="faint")
         self.worst = FlagLine()
         looked = row_of(label, self.search, self.registers, self.new, fill=self.search)
-        top = Turning((row_of(self.show_cylinders, self.show_instruments), looked))
+        top = Turning((row_of(self.show_cylinders, self.show_instruments), looked), fill=1)
         buttons = [QPushButton(words) for _, words in ACTS]
         for button, (key, _) in zip(buttons, ACTS, strict=True):
             button.clicked.connect(lambda _, act=key: self.begin(act, self._chosen()))

@@ -15,13 +15,15 @@ _BELOW = QBoxLayout.Direction.TopToBottom
 class Turning(QWidget):
     """Parts beside each other where they fit, below each other where they do not."""
 
-    def __init__(self, parts: Sequence[QWidget], parent: QWidget | None = None) -> None:
+    def __init__(
+        self, parts: Sequence[QWidget], *, fill: int = 0, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self._parts = tuple(parts)
         self._box = QBoxLayout(_BESIDE, self)
         self._box.setContentsMargins(0, 0, 0, 0)
         for place, part in enumerate(parts):
-            self._box.addWidget(part, 1 if place == 0 else 0)
+            self._box.addWidget(part, 1 if place == fill else 0)
 
     @property
     def beside(self) -> bool:

@@ -32,7 +32,7 @@ def test_that_the_plotting_library_waits_until_the_plot_is_seen(qtbot: QtBot) ->
     assert plot.chart is None
     plot.resize(600, 400)
     plot.show()
-    assert plot.chart is not None
+    qtbot.waitUntil(lambda: plot.chart is not None)
 
 
 def test_that_readings_are_points_at_their_place_on_a_log_axis(qtbot: QtBot) -> None:
@@ -41,6 +41,7 @@ def test_that_readings_are_points_at_their_place_on_a_log_axis(qtbot: QtBot) -> 
     plot.resize(600, 400)
     plot.show()
     plot.show_decay(view())
+    qtbot.waitUntil(lambda: plot.chart is not None)
     assert plot.chart is not None
     items = plot.chart.plot.listDataItems()
     points = next(item for item in items if item.opts["symbol"] == "o")
@@ -68,4 +69,5 @@ def test_that_an_empty_test_is_an_invitation(qtbot: QtBot) -> None:
     plot.resize(500, 300)
     plot.show()
     plot.show_decay(None)
+    qtbot.waitUntil(lambda: plot.chart is not None)
     assert "from the first reading on" in plot.verdict.text()
