@@ -34,7 +34,6 @@ _CYLINDERS = {
         "contents": "new",
         "refillable": "no",
         "tare": "3.10 kg",
-        "water_capacity": "10.9 kg",
     },
 }
 _EQUIPMENT = {
