@@ -83,6 +83,8 @@ class DecayPlot(QWidget):
 
     def show_decay(self, view: DecayView | None) -> None:
         """Draw a decay test; None before the first reading."""
+        if view is not None and view == self._view:
+            return  # a key in another field changed nothing here
         self._view = view
         self.verdict.setText(view.verdict if view else _EMPTY)
         self.left_open.setText(view.left_open if view else "")

@@ -63,7 +63,7 @@ def due_shape(due: date | None, today: date) -> str:
     if due is None:
         return ""
     days = (due - today).days
-    return "stop" if days < 0 else "check" if days <= 31 else ""
+    return "check" if days < 0 else "note" if days <= 31 else ""
 
 
 def _span(days: int) -> str:

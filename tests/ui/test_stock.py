@@ -225,6 +225,6 @@ def test_that_due_dates_are_said_in_words() -> None:
     assert due_words(date(2026, 11, 24), today) == "overdue by 1 day"
     assert due_words(date(2026, 12, 10), today) == "in 15 days, 10 Dec 2026"
     assert due_words(None, today) == "not known"
-    assert due_shape(date(2026, 11, 24), today) == "stop"
-    assert due_shape(date(2026, 12, 10), today) == "check"
+    assert due_shape(date(2026, 11, 24), today) == "check"
+    assert due_shape(date(2026, 12, 10), today) == "note"
     assert due_shape(date(2027, 12, 10), today) == ""
