@@ -1,5 +1,6 @@
 """Flags of nameplate, running readings and weigh-in."""
 
+from chargebench.calc.compare import above
 from chargebench.flags.flag import Flag
 from chargebench.flags.words import by, grams
 from chargebench.steps import Answers, Case, Worked
@@ -12,7 +13,7 @@ def of_nameplate(case: Case, _worked: Worked) -> list[Flag]:
     """A charge over its limit, and a nameplate that says otherwise than the register."""
     found: list[Flag] = []
     charge, limit = case.nameplate("charge"), charge_limit(case)
-    if charge is not None and limit is not None and charge.quantity > limit.mass:
+    if charge is not None and limit is not None and above(charge.quantity, limit.mass):
         over = charge.quantity.to("g") - limit.mass.to("g")
         found.append(
             Flag(
@@ -78,7 +79,7 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
     if result.verdict is not None:
         found += _verdict(result)
     limit, total = charge_limit(case), result.total
-    if limit is not None and total is not None and total > limit.mass:
+    if limit is not None and total is not None and above(total, limit.mass):
         found.append(
             Flag(
                 "stop",

@@ -1,5 +1,6 @@
 """Flags of work on the circuit: leak search, pressure test, recovery, vacuum."""
 
+from chargebench.calc.compare import above
 from chargebench.calc.cylinder import requalification_state
 from chargebench.flags.charging import wrong_refrigerant
 from chargebench.flags.flag import Flag
@@ -149,7 +150,7 @@ def of_evacuation(case: Case, worked: Worked) -> list[Flag]:
         return []
     target = case.rule_set.evacuation.target
     found: list[Flag] = []
-    if result.pulled_to is not None and result.pulled_to > target.quantity:
+    if result.pulled_to is not None and above(result.pulled_to, target.quantity):
         found.append(
             Flag(
                 "check",

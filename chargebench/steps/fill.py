@@ -1,6 +1,7 @@
 """How far a cylinder of the register may be filled, and what filling it asks for."""
 
 from chargebench.calc import cylinder
+from chargebench.calc.compare import above
 from chargebench.calc.cylinder import FillLimit
 from chargebench.calc.scale import COVERAGE, net_uncertainty
 from chargebench.errors import ChargebenchError, OutsideDomain
@@ -56,9 +57,9 @@ def overfull(
     if limit is None or added_mg <= 0:
         return ""
     after = from_mg(content_mg + added_mg)
-    over: Quantity = after - limit.mass
-    if over.m_as("g") <= 0:
+    if not above(after, limit.mass):
         return ""
+    over: Quantity = after - limit.mass
     return (
         f"{cylinder_id} would hold {shown(after, 'SI')}, over its limit of "
         f"{shown(limit.mass, 'SI')} ({limit.by}) by {shown(over, 'SI')}; use another cylinder, or "
