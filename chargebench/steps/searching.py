@@ -75,11 +75,11 @@ def average_loss(case: Case) -> loss.AverageLoss | None:
     """Loss since it was last known full, once a recovery has been weighed."""
     last_full = case.step("nameplate").date("last_known_full")
     taken = recovery.work_out(case).result
-    weighed = case.step("recovery").lines("lines")
+    lines = case.step("recovery").lines("lines")
+    weighed = any(recovery.line_mg(line) is not None for line in lines)
     if last_full is None or last_full > case.today or not weighed:
         return None
-    assert isinstance(taken, recovery.Recovered)
-    if taken.nameplate_mg is None:
+    if not isinstance(taken, recovery.Recovered) or taken.nameplate_mg is None:
         return None
     return loss.average_loss(
         nameplate=from_mg(taken.nameplate_mg),

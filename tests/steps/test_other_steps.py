@@ -6,7 +6,7 @@ import pytest
 
 from chargebench import steps
 from chargebench.ledger import Transfer
-from chargebench.steps import Case, Typed
+from chargebench.steps import Case, Typed, searching
 from chargebench.steps.evacuation import Evacuated
 from chargebench.steps.running import Ran
 from tests.steps.cases import FREEZER, case
@@ -178,6 +178,17 @@ def test_that_a_missing_mass_is_explained_beside_the_search() -> None:
     # 60 g gone in a year; a detector of 3 g/yr would have seen a steady leak of that size.
     assert "electronic detector would have seen a steady one of this size" in said
     assert "never have been charged right" in said
+
+
+def test_that_a_weighing_half_typed_says_nothing_of_a_loss() -> None:
+    half: Typed = {"how": "recovered", "lines": [{"cylinder": "C-015", "before": "8 kg"}]}
+    no_way_chosen: Typed = {"lines": [{"cylinder": "C-015", "before": "8 kg", "after": "8.1 kg"}]}
+    for taken in (half, no_way_chosen):
+        given = case({"leak_search": {"method": "bubbles"}, "recovery": taken,
+                      "nameplate": {"last_known_full": "2025-03-02"}})  # fmt: skip
+        assert searching.average_loss(given) is None
+        assert not any("leak is possible" in said
+                       for said in steps.work_out(given, "leak_search").sentences)  # fmt: skip
 
 
 def test_that_a_search_counts_what_was_ticked_and_found() -> None:
