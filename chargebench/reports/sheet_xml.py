@@ -59,12 +59,20 @@ class StreamedSheet(WriteOnlyWorksheet):
     column_dimensions: Any
     page_setup: Any
     sheet_properties: Any
+    _rows: Any
     oddFooter: Any  # noqa: N815
 
     def write_into(self, path: str) -> None:
         """Begin the sheet in a file of its own; freezing and widths are set before."""
         self._writer = _Writer(self, out=path)
         self._writer.write_top()
+
+    def abandon(self) -> None:
+        """End a sheet that is not to be finished, in the order it was begun."""
+        if self._writer is not None and not self.closed:
+            if self._rows is not None:
+                self._rows.close()
+            self._writer.close()
 
     def _values_to_row(self, values: Sequence[Any], row_idx: int) -> Iterator[Any]:
         del row_idx  # the writer counts rows itself

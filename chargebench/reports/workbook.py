@@ -115,7 +115,12 @@ class _Book:
         """Write every sheet into its own file; those with totals come after what they total."""
         for number, table in enumerate(tables(self._content)):
             self._teller.say(table.name)
-            self._write(table, self._sheets[table.name], self._folder / f"{number}.xml")
+            sheet = self._sheets[table.name]
+            try:
+                self._write(table, sheet, self._folder / f"{number}.xml")
+            except BaseException:
+                sheet.abandon()
+                raise
 
     def pack(self, path: Path) -> None:
         """Pack the sheets into one file, safe on disk."""
