@@ -10,6 +10,7 @@ import tempfile
 from pathlib import Path
 
 import hypothesis
+import pytest
 
 _HOME = tempfile.TemporaryDirectory(prefix="chargebench-tests-", ignore_cleanup_errors=True)
 
@@ -53,6 +54,16 @@ hypothesis.settings.register_profile(
     "ci", deadline=None, max_examples=300, derandomize=True, database=None, print_blob=True
 )
 hypothesis.settings.load_profile("ci" if os.environ.get("CI") == "true" else "desk")
+
+
+@pytest.fixture(scope="session")
+def sample_shop(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The sample shop's file, built once; copy it before changing anything."""
+    from chargebench.desk import sample
+
+    path = tmp_path_factory.mktemp("sample") / "sample.chargebench"
+    sample.build(path).close()
+    return path
 
 
 def pytest_unconfigure() -> None:

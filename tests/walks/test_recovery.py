@@ -8,20 +8,22 @@ from PySide6.QtWidgets import QWidget
 
 from chargebench.desk import Desk
 from chargebench.ledger import HistoryRow
+from chargebench.steps import Typed
 from chargebench.ui.rowtable import RowModel
 from chargebench.ui.stock import StockArea
-from tests.ui.hands import ALL, ALT, CTRL, SHIFT, Hands, focused
+from tests.walks.hands import ALL, ALT, CTRL, SHIFT, Hands, focused
 
 pytestmark = pytest.mark.slow
 
 NAMEPLATE_MG = 12_000_000
 RECOVERED_MG = 9_600_000  # 17.450 kg - 7.850 kg
 LOST_MG = NAMEPLATE_MG - RECOVERED_MG
-RECOVERY = {
+WEIGHING = {"cylinder": "C-041", "scale": "S-3", "before": "7.850 kg", "after": "17.450 kg"}
+RECOVERY: Typed = {
     "how": "recovered",
     "machine": "R-1",
     "opening": "disposed of",
-    "lines": [{"cylinder": "C-041", "scale": "S-3", "before": "7.850 kg", "after": "17.450 kg"}],
+    "lines": [WEIGHING],
     "level": "-10 inHg",
     "ticks": ALL,
 }
@@ -88,13 +90,12 @@ def test_that_a_refused_recovery_says_why_beside_its_field_and_records_nothing(
 ) -> None:
     job = _to_recovery(hands, desk)
     hands.fill(hands.form, RECOVERY)
-    good = RECOVERY["lines"][0][key]  # type: ignore[index]
     _amend(hands, key, text)
     refusal = _refused_at(hands, desk, key)
     for part in says:
         assert part in refusal
     assert desk.ledger.balance("cylinder:C-041", "R404A") == 0
-    _amend(hands, key, str(good))
+    _amend(hands, key, WEIGHING[key])
     hands.sign()
     assert desk.ledger.balance("cylinder:C-041", "R404A") == RECOVERED_MG
     assert desk.job(job).steps[6].state == "signed"

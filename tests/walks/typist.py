@@ -20,7 +20,7 @@ from PySide6.QtWidgets import QApplication
 from chargebench.desk import Desk
 from chargebench.ui import theme
 from chargebench.ui.window import MainWindow
-from tests.ui.hands import Hands, focused
+from tests.walks.hands import Hands, focused
 
 KEY_EVERY_MS = 10
 _LONG = "Stem of the process valve bubbles slowly; cap without its gasket, oil around the stub. "
