@@ -6,13 +6,17 @@ from chargebench import flags
 from chargebench.desk.joblist import JobList
 from chargebench.desk.views import CylinderLine, Look
 from chargebench.errors import Overfilled, StepRefused
-from chargebench.ledger import Entry, HistoryRow
+from chargebench.ledger import Entry, HistoryRow, Reader
 from chargebench.steps import STOCK, Typed, answer, fill, stock
 from chargebench.units import mg
 
 
 class Stock(JobList):
     """Cylinders and their movements outside a job."""
+
+    def __init__(self, ledger: Reader, person: str = "") -> None:
+        super().__init__(ledger, person)
+        self._shelf_read: stock.Shelf | None = None
 
     def cylinders(self, find: str = "") -> list[CylinderLine]:
         """Every cylinder with what it holds; `find` is looked for in everything a line shows."""
@@ -111,9 +115,18 @@ class Stock(JobList):
         return entry
 
     def _shelf(self) -> stock.Shelf:
-        return stock.Shelf(
-            cylinders={key: self.answers("cylinder", key) for key in self.rows("cylinder")},
-            contents_mg=self._contents(),
-            instruments={key: self.answers("instrument", key) for key in self.rows("instrument")},
-            rule_set=self.rule_set,
-        )
+        """What stock work needs to know; read once until something is recorded."""
+        if self._shelf_read is None:
+            self._shelf_read = stock.Shelf(
+                cylinders={key: self.answers("cylinder", key) for key in self.rows("cylinder")},
+                contents_mg=self._contents(),
+                instruments={
+                    key: self.answers("instrument", key) for key in self.rows("instrument")
+                },
+                rule_set=self.rule_set,
+            )
+        return self._shelf_read
+
+    def _changed(self, job: str | None = None) -> None:
+        super()._changed(job)
+        self._shelf_read = None
