@@ -30,7 +30,7 @@ _STATES: tuple[tuple[str, str | None], ...] = (
     ("all jobs", None),
 )
 _SEARCH_MS = 120
-NARROW_EMS = 48
+NARROW_EMS, LOW_EMS = 48, 30
 _NOTHING_YET = (
     "No jobs yet. A job is one visit or repair on one equipment, from the nameplate to the label. "
     "Press New job (Ctrl+N) to start the first."
@@ -103,12 +103,12 @@ class BenchArea(QStackedWidget):
         self.search.textChanged.connect(lambda _: self._pause.start())
         self.search.returnPressed.connect(self._first)
         self.state.currentIndexChanged.connect(lambda _: self.read())
-        self.new.clicked.connect(lambda _: self.new_job.ask())
+        self.new.clicked.connect(lambda _: self.ask_new())
         self.registers.clicked.connect(lambda _: self._open_registers())
         self.new_job.opened.connect(self._job_made)
         self.new_job.put_away.connect(self._put_away)
         shortcut = QShortcut(QKeySequence("Ctrl+N"), self._list_page)
-        shortcut.activated.connect(self.new_job.ask)
+        shortcut.activated.connect(self.ask_new)
         QShortcut(QKeySequence("Ctrl+F"), self._list_page).activated.connect(self.search.setFocus)
 
     def _build_table(self) -> _Table:
@@ -203,8 +203,15 @@ class BenchArea(QStackedWidget):
         self._notifier.changed.emit()
         self.open_job(job)
 
+    def ask_new(self) -> None:
+        """Unfold the questions of a new job; on a low page the list makes room."""
+        self.new_job.ask()
+        if self.height() < theme.em() * LOW_EMS:
+            self.table.hide()
+
     def _put_away(self) -> None:
         self.new_job.hide()
+        self.read()
         self.new.setFocus()
 
     def _open_registers(self) -> None:

@@ -197,13 +197,13 @@ class FieldRow(QWidget):
         if pick.id():
             pick.say(f"= {pick.label_of()}" if pick.label_of() else "")
             return ""
-        if pick.hasFocus():
+        if pick.hasFocus() or pick.listing():
             count = len(pick.matching())
             pick.say("in none" if not count else f"in {count}")
             return ""
         pick.say("")
         kind = self.field.only or self.field.register
         return (
-            f"Expected the id of a {kind} in the register; got “{typed[:40]}”. "
+            f"Expected an id of the {kind} register; got “{typed[:40]}”. "
             "Press Down to see what there is, or to make a new one."
         )

@@ -5,7 +5,15 @@ from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from chargebench import rules
 from chargebench.desk import Desk
@@ -85,6 +93,7 @@ class FirstStart(QStackedWidget):
 
     def _choices(self) -> QWidget:
         page = QWidget()
+        page.setObjectName("page")
         column = QVBoxLayout(page)
         inner = QVBoxLayout()
         inner.setSpacing(theme.em() // 2)
@@ -110,14 +119,19 @@ class FirstStart(QStackedWidget):
             button.setMinimumHeight(theme.target() * 3 // 2)
             inner.addWidget(button)
             inner.addWidget(wrapped(says, "faint"))
+        inside = QWidget()
+        inside.setLayout(inner)
+        inside.setMaximumWidth(theme.em() * 44)
         line = QHBoxLayout()
-        line.addStretch(1)
-        line.addLayout(inner, 4)
-        line.addStretch(1)
+        line.addWidget(inside)
         column.addStretch(1)
         column.addLayout(line)
         column.addStretch(2)
-        return page
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setFrameShape(QFrame.Shape.NoFrame)
+        scroll.setWidget(page)
+        return scroll
 
     def _page(self) -> QWidget:
         page = QWidget()

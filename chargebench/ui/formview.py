@@ -184,6 +184,7 @@ class FormView(QScrollArea):
                 editors = row.editors() if row else editors
         if editors:
             editors[0].setFocus(Qt.FocusReason.OtherFocusReason)
+            QTimer.singleShot(0, self, self._into_sight)
 
     def undo(self) -> None:
         """Take the last change back."""

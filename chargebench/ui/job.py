@@ -7,18 +7,17 @@ from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from chargebench.desk import Desk
-from chargebench.desk.views import JobView, Look, StepView
-from chargebench.errors import ChargebenchError
+from chargebench.desk.views import JobView, Look
 from chargebench.flags import Flag, worst_first
 from chargebench.steps import STEPS
 from chargebench.ui import theme
+from chargebench.ui.closing import Closing
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import FlagBar
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.side import SidePanel
-from chargebench.ui.signing import ReasonLine
 from chargebench.ui.stepcolumn import StepColumn
-from chargebench.ui.steppane import AFTER_CLOSING, StepPane
+from chargebench.ui.steppane import StepPane
 
 LOW_EMS = 28  # page height under which everything but the form gives way
 COLUMN_EMS, SIDE_EMS = 42, 58  # page widths from which the steps and the side panel stand beside
@@ -37,10 +36,9 @@ class JobPage(QWidget):
         self._job = ""
         self._view: JobView | None = None
         self._other_flags: tuple[Flag, ...] = ()
+        self._turned = False
         self.flag_bar = FlagBar()
-        self.job_reason = ReasonLine()
-        self.job_says = wrapped(weight="refusal")
-        self.job_says.hide()
+        self.closing = Closing(desk)
         self.steps = StepColumn()
         self.pane = StepPane(desk)
         self.side = SidePanel(desk.units)
@@ -50,18 +48,18 @@ class JobPage(QWidget):
 
     def _build(self) -> None:
         head = self._build_head()
-        middle = QVBoxLayout()
-        middle.addLayout(self._build_step_head())
-        middle.addWidget(self.pane, 1)
+        self._middle = QVBoxLayout()
+        self._middle.addLayout(self._build_step_head())
+        self._middle.addWidget(self.pane, 1)
         self._body.setHorizontalSpacing(theme.em() // 2)
         self._body.addWidget(self.steps, 0, 0)
-        self._body.addLayout(middle, 0, 1)
+        self._body.addLayout(self._middle, 0, 1)
         self._body.addWidget(self.side, 0, 2)
         column = QVBoxLayout(self)
         column.setContentsMargins(theme.em() // 2, theme.em() // 3, theme.em() // 2, 0)
         column.addLayout(head)
-        for each in (self.flag_bar, self.job_says, self.job_reason):
-            column.addWidget(each)
+        column.addWidget(self.flag_bar)
+        column.addWidget(self.closing)
         column.addLayout(self._body, 1)
 
     def _build_head(self) -> QHBoxLayout:
@@ -97,6 +95,7 @@ class JobPage(QWidget):
         words.addWidget(self.step_title)
         words.addWidget(self.purpose)
         head = QHBoxLayout()
+        head.setSpacing(theme.em() // 3)
         head.addWidget(self.previous)
         head.addLayout(words, 1)
         head.addWidget(self.turn)
@@ -106,7 +105,7 @@ class JobPage(QWidget):
     def _connect(self) -> None:
         self.back.clicked.connect(lambda _: self.leave())
         self.close_button.clicked.connect(lambda _: self._close())
-        self.reopen_button.clicked.connect(lambda _: self._ask_reopen())
+        self.reopen_button.clicked.connect(lambda _: self.closing.reopen(self._job))
         self.steps.chosen.connect(self._show_step)
         self.steps.entered.connect(self._into_form)
         self.previous.clicked.connect(lambda _: self.steps.go(-1))
@@ -114,6 +113,7 @@ class JobPage(QWidget):
         self.turn.toggled.connect(lambda _: self._arrange())
         self.pane.looked.connect(self._show_look)
         self.pane.recorded.connect(self._after)
+        self.closing.recorded.connect(lambda said: self._after(said, onward=False))
         self._notifier.changed.connect(self._changed_elsewhere)
         keys: dict[str, Callable[[], object]] = {
             "Ctrl+Up": lambda: self.steps.go(-1),
@@ -136,6 +136,7 @@ class JobPage(QWidget):
     def open(self, job: str, step: str = "") -> None:
         """Show a job at a step, else at the first that is open."""
         self.pane.clear()
+        self.closing.leave()
         self._job = job
         view = self._read()
         self.steps.setCurrentRow(-1)
@@ -221,41 +222,7 @@ class JobPage(QWidget):
 
     def _close(self) -> None:
         self.flush()
-        view = self._desk.job(self._job)
-        waiting = [s for s in view.steps if s.state == "open" and s.key != AFTER_CLOSING]
-        untouched = [s for s in waiting if not self._desk.typed(self._job, s.key)]
-        if waiting and len(untouched) == len(waiting):
-            titles = ", ".join(step.title for step in waiting)
-            self.job_reason.ask(
-                f"Nothing is typed in: {titles}. Why are they not needed?",
-                "Set aside and close",
-                lambda why: self._act(lambda: self._aside_and_close(untouched, why), "Job closed."),
-            )
-            return
-        self._act(lambda: self._desk.close_job(self._job), "Job closed.")
-
-    def _aside_and_close(self, untouched: list[StepView], reason: str) -> None:
-        for step in untouched:
-            self._desk.not_needed(self._job, step.key, reason)
-        self._desk.close_job(self._job)
-
-    def _ask_reopen(self) -> None:
-        self.job_reason.ask(
-            "Why is this job opened again?",
-            "Reopen",
-            lambda why: self._act(lambda: self._desk.reopen(self._job, why), "Job open again."),
-        )
-
-    def _act(self, act: Callable[[], object], said: str) -> None:
-        try:
-            act()
-        except ChargebenchError as refusal:
-            self.job_says.setText(str(refusal))
-            self.job_says.show()
-            return
-        self.job_says.hide()
-        self.job_reason.leave()
-        self._after(said, onward=False)
+        self.closing.close_job(self._job)
 
     # -- moving about ---------------------------------------------------------------------------
 
@@ -278,6 +245,12 @@ class JobPage(QWidget):
             each.setVisible(width < COLUMN_EMS)
         self.turn.setVisible(not beside)
         turned = self.turn.isChecked() and not beside
+        if turned != self._turned:  # the worked-out panel takes the form's place
+            self._turned = turned
+            if turned:
+                self._middle.addWidget(self.side, 1)
+            else:
+                self._body.addWidget(self.side, 0, 2)
         self.side.setVisible(beside or turned)
         self.pane.setVisible(not turned)
         low = self.height() / theme.em() < LOW_EMS
@@ -287,8 +260,8 @@ class JobPage(QWidget):
         self.title.setProperty("weight", "head" if low else "title")
         self.title.style().polish(self.title)
         self._write_title(low=low)
-        self._body.setColumnStretch(1, 0 if turned else 5)
-        self._body.setColumnStretch(2, 5 if turned else (3 if beside else 0))
+        self._body.setColumnStretch(1, 5)
+        self._body.setColumnStretch(2, 3 if beside else 0)
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Beside or behind, by the width there is."""

@@ -13,7 +13,7 @@ from chargebench.ui import theme
 from chargebench.ui.fields import LineEdit
 
 LISTED_MOST = 40
-_ROWS_SHOWN = 5
+_ROWS_SHOWN = 4
 
 
 class PickEdit(LineEdit):
@@ -63,6 +63,10 @@ class PickEdit(LineEdit):
             if all(word in label.casefold() for word in words)
         ]
 
+    def listing(self) -> bool:
+        """Whether what fits is being shown."""
+        return not self.matches.isHidden()
+
     def settle(self) -> None:
         """Put the id where what is typed can only mean one row."""
         self.matches.hide()
@@ -109,7 +113,7 @@ class PickEdit(LineEdit):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         """Up and Down go through what fits, Enter takes it, Esc puts the list away."""
-        key, listed = event.key(), not self.matches.isHidden()
+        key, listed = event.key(), self.listing()
         if event.modifiers() & ~Qt.KeyboardModifier.KeypadModifier:
             super().keyPressEvent(event)
         elif key == Qt.Key.Key_Down and not listed:

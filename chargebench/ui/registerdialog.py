@@ -42,6 +42,8 @@ class RegisterDialog(QDialog):
         self._asked = False
         self.id_field = QLineEdit(row_id or desk.next_id(register))
         self.id_field.setReadOnly(row_id is not None)
+        if row_id is not None:
+            self.id_field.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.id_field.setAccessibleName(f"Id of the {register}")
         layout = QVBoxLayout(self)
         head = wrapped(f"{form.title} {row_id or ''}".strip(), "title")

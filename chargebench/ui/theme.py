@@ -100,7 +100,7 @@ def apply(app: QApplication, *, dark: bool | None = None, text: float | None = N
     font.setPointSizeF(_Now.base_points * _Now.text_size)
     app.setFont(font)
     app.setPalette(_palette(_Now.colours))
-    app.setStyleSheet(_sheet(_Now.colours))
+    app.setStyleSheet(_editors(_Now.colours) + _acts_and_lists(_Now.colours))
 
 
 def step_text(app: QApplication, by: int) -> None:
@@ -145,7 +145,7 @@ def _palette(c: Colours) -> QPalette:
     return palette
 
 
-def _sheet(c: Colours) -> str:
+def _editors(c: Colours) -> str:
     line = em()
     high = target() - 4  # two borders of 2 px
     return f"""
@@ -167,6 +167,13 @@ QComboBox QAbstractItemView {{
     background: {c.panel}; color: {c.ink}; border: 2px solid {c.focus};
     selection-background-color: {c.accent}; selection-color: {c.on_accent}; }}
 QComboBox QAbstractItemView::item {{ min-height: {high}px; }}
+"""
+
+
+def _acts_and_lists(c: Colours) -> str:
+    line = em()
+    high = target() - 4
+    return f"""
 QPushButton {{
     background: {c.panel}; color: {c.ink}; border: 2px solid {c.line}; border-radius: 3px;
     min-height: {high}px; min-width: {high}px; padding: 0 {line * 2 // 3}px; }}

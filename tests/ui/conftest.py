@@ -10,6 +10,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.ui import theme
 from chargebench.ui.window import MainWindow
+from tests.ui.hands import Hands
 
 
 @pytest.fixture
@@ -65,3 +66,14 @@ def window(qtbot: QtBot, themed: QApplication, desk: Desk) -> MainWindow:  # noq
     made.activateWindow()
     qtbot.waitUntil(made.isActiveWindow)
     return made
+
+
+@pytest.fixture
+def hands(qtbot: QtBot, window: MainWindow) -> Hands:
+    return Hands(qtbot, window)
+
+
+@pytest.fixture
+def at_job(hands: Hands, job: str) -> Hands:
+    hands.window.bench().open_job(job)
+    return hands

@@ -1,6 +1,8 @@
 """The shell: colours that can be read, the first start, registers, refusals and bugs."""
 
 import logging
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -196,3 +198,27 @@ def test_that_a_pause_or_another_field_begins_a_new_undo_step() -> None:
     while (found := undo.undo()) is not None:
         back.append(found[1])
     assert back == [{"charge": "85 g"}, {"charge": "85"}, {}]
+
+
+# What the shell may have imported when it is first painted: design, start of the window.
+HEAVY = ("pint", "numpy", "sqlalchemy", "openpyxl", "pyqtgraph", "CoolProp")
+FIRST_PAINT = f"""
+import sys
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QApplication
+from chargebench.ui import app, window
+
+def painted():
+    print(sorted(set({HEAVY!r}) & set(sys.modules)))
+    QTimer.singleShot(0, QApplication.quit)
+
+app._Start.open = lambda self: painted()
+sys.exit(app.run(None))
+"""
+
+
+def test_that_the_shell_is_painted_before_anything_heavy_is_imported() -> None:
+    done = subprocess.run(
+        [sys.executable, "-c", FIRST_PAINT], capture_output=True, text=True, check=False, timeout=60
+    )
+    assert (done.returncode, done.stdout.strip()) == (0, "[]"), done.stderr
