@@ -158,6 +158,7 @@ class Scan:
             missing = f"{expected}" if number == expected + 1 else f"{expected} to {number - 1}"
             for each in range(expected, min(number, expected + 20)):
                 self.says(each, f"Entry {missing} of bench {row[1]} is missing from its place.")
+            self.says(number, f"Entry {number} of bench {row[1]} stands where {expected} should.")
         elif number < expected:
             self.says(number, f"Entry {number} of bench {row[1]} stands out of its place.")
         elif row[9] != bench.hash:
