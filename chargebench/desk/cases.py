@@ -117,14 +117,13 @@ class Cases(Registers):
 
 def fold_steps(entries: Iterable[Entry]) -> tuple[dict[str, Signed], dict[str, Typed]]:
     """Which steps of a job stand signed or set aside after all its entries, and their text."""
-    standing: dict[str, Entry] = {}
-    for entry in entries:
-        if entry.kind in ("step-signed", "step-not-needed", "follow-up"):
-            standing[entry.payload["step"]] = entry
-        elif entry.kind == "reversal":
-            standing = {
-                key: each for key, each in standing.items() if each.id != entry.payload["reverses"]
-            }
+    recorded = list(entries)
+    undone = {each.payload["reverses"] for each in recorded if each.kind == "reversal"}
+    standing: dict[str, Entry] = {
+        each.payload["step"]: each  # the last that stands: a follow-up is signed again and again
+        for each in recorded
+        if each.kind in ("step-signed", "step-not-needed", "follow-up") and each.id not in undone
+    }
     signed = {
         key: Signed(
             entry=entry.id,
