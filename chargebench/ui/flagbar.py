@@ -124,6 +124,7 @@ class FlagBar(QFrame):
             self.more.toggle()
 
     def _unfold(self, unfolded: bool) -> None:  # noqa: FBT001 - a signal's signature
+        unfolded = unfolded and len(self._flags) > 1
         self._rest.setVisible(unfolded)
         if unfolded:
             self._fill()
