@@ -10,7 +10,7 @@ from pathlib import Path
 import platformdirs
 
 import chargebench
-from chargebench.errors import ChargebenchError
+from chargebench.errors import ChargebenchError, JobFileRefused
 
 SUFFIX = ".chargebench"
 
@@ -111,7 +111,12 @@ def _take_in(arguments: argparse.Namespace) -> int:
 
     with Desk.open(_opened(arguments)) as desk:
         for path in arguments.files:
-            entries = desk.take_in(path)
+            try:
+                entries = desk.take_in(path)
+            except JobFileRefused as refusal:
+                said = str(refusal)
+                named = said if path.name in said else f"{path.name}: {said}"
+                raise JobFileRefused(named) from refusal
             print(f"{path.name}: {len(entries)} entries recorded.")
     return 0
 
@@ -148,10 +153,12 @@ def _verify(arguments: argparse.Namespace) -> int:
 
 def _backup(arguments: argparse.Namespace) -> int:
     from chargebench.desk import Desk
+    from chargebench.ledger import backups
 
-    with Desk.open(_opened(arguments)) as desk:
-        copy = desk.backup()
-    print(f"Backed up to {copy}." if copy else "The newest backup is up to date.")
+    shop = _opened(arguments)
+    with Desk.open(shop) as desk:
+        copy = desk.backup() or backups(shop)[0]  # opening has kept one if anything changed
+    print(f"Everything recorded is in the backup {copy}.")
     return 0
 
 
