@@ -7,21 +7,8 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
 
-import platformdirs
-
 import chargebench
 from chargebench.errors import ChargebenchError, JobFileRefused
-
-SUFFIX = ".chargebench"
-
-
-def _folder() -> Path:
-    return platformdirs.user_data_path("chargebench", appauthor=False, ensure_exists=True)
-
-
-def default_shop() -> Path:
-    """The shop file opened when none is named."""
-    return _folder() / f"shop{SUFFIX}"
 
 
 def has_display() -> bool:
@@ -36,10 +23,9 @@ def has_display() -> bool:
 def _window(arguments: argparse.Namespace) -> int:
     from chargebench.ui.app import run
 
-    path = arguments.shop or default_shop()
-    if arguments.shop and not path.exists():
-        raise ChargebenchError(f"Expected a shop file; there is none at {path}.")
-    return run(path if path.exists() else None)
+    if arguments.shop and not arguments.shop.exists():
+        raise ChargebenchError(f"Expected a shop file; there is none at {arguments.shop}.")
+    return run(arguments.shop)
 
 
 def _sample(arguments: argparse.Namespace) -> int:
@@ -49,39 +35,25 @@ def _sample(arguments: argparse.Namespace) -> int:
         return _sample_headless(arguments)
     from chargebench.ui.app import run
 
-    path = arguments.shop or _folder() / f"sample{SUFFIX}"
-    if not path.exists():
-        _build_sample(path)
-    return run(path)
+    return run(lambda: _sample_shop(arguments.shop))
 
 
-def _build_sample(path: Path) -> None:
-    from chargebench.desk.sample import build
+def _sample_shop(path: Path | None) -> "Desk":
+    """The sample shop; imported here, for the window shows its shell before it opens a shop."""
+    from chargebench.desk import sample, where
 
-    try:
-        build(path).close()
-    except BaseException:
-        _remove(path)
-        raise
-
-
-def _remove(path: Path) -> None:
-    """Remove a shop file that was only half made, with what SQLite keeps beside it."""
-    for each in (path, Path(f"{path}-wal"), Path(f"{path}-shm")):
-        each.unlink(missing_ok=True)
+    return sample.open_or_build(path or where.sample_file())
 
 
 def _sample_headless(arguments: argparse.Namespace) -> int:
+    from chargebench.desk import sample
+
     out: Path = arguments.out or Path.cwd() / "chargebench-export"
     out.mkdir(parents=True, exist_ok=True)
-    shop = arguments.shop or out / f"sample{SUFFIX}"
+    shop = arguments.shop or out / "sample.chargebench"
     if not arguments.shop:
-        _remove(shop)
-    if not shop.exists():
-        _build_sample(shop)
-    from chargebench.desk import Desk
-
-    with Desk.open(shop) as desk:
+        sample.remove(shop)
+    with sample.open_or_build(shop) as desk:
         exported = desk.export(out)
         for line in desk.jobs():
             worst = f"; {line.worst.level}: {line.worst.says}" if line.worst else ""
@@ -97,7 +69,9 @@ def _sample_headless(arguments: argparse.Namespace) -> int:
 
 
 def _opened(arguments: argparse.Namespace) -> Path:
-    path: Path = arguments.shop or default_shop()
+    from chargebench.desk import where
+
+    path: Path = arguments.shop or where.shop_file()
     if not path.exists():
         raise ChargebenchError(
             f"Expected a shop file; there is none at {path}. Name one with --shop, or make one in "
@@ -163,9 +137,10 @@ def _backup(arguments: argparse.Namespace) -> int:
 
 
 def _restore(arguments: argparse.Namespace) -> int:
+    from chargebench.desk import where
     from chargebench.ledger import restore
 
-    shop = arguments.shop or default_shop()
+    shop = arguments.shop or where.shop_file()
     aside = restore(shop, arguments.copy)
     print(f"{shop} is as it was in {arguments.copy}.")
     if aside is not None:

@@ -137,8 +137,8 @@ class Records(Stock):
     def _additions(self) -> dict[str, list[Addition]]:
         """What each job put into its equipment beyond what it took out of it.
 
-        Recovering and putting the same back is no leak; what goes in beyond that brings the
-        equipment back to full charge (40 CFR 82.152).
+        Recovering or lawfully releasing and putting the same back is no leak; what goes in beyond
+        that brings the equipment back to full charge (40 CFR 82.152).
         """
         net: dict[tuple[str, str], int] = defaultdict(int)
         on: dict[tuple[str, str], date] = {}
@@ -152,10 +152,12 @@ class Records(Stock):
             elif row.source == place and row.target.startswith("cylinder:"):
                 net[key] -= row.mass_mg
         found: dict[str, list[Addition]] = defaultdict(list)
-        for (equipment, job), mass in net.items():
-            if mass > 0 and (equipment, job) in on:
-                why = self._case(job).step("weigh_in").text("not_counted")
-                found[equipment].append(Addition(on[equipment, job], from_mg(mass), why))
+        for (equipment, job), day in on.items():
+            case = self._case(job)
+            leaked = net[equipment, job] - (case.step("recovery").mass_mg("released") or 0)
+            if leaked > 0:
+                why = case.step("weigh_in").text("not_counted")
+                found[equipment].append(Addition(day, from_mg(leaked), why))
         return found
 
     def _leak_rate_lines(self, equipment: str, additions: list[Addition]) -> list[LeakRateLine]:

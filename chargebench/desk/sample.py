@@ -8,6 +8,11 @@ from chargebench.errors import JobFileRefused
 from chargebench.resource import sample_jobs
 
 
+def open_or_build(path: Path) -> Desk:
+    """The sample shop as it was left, or made now."""
+    return Desk.open(path) if path.exists() else build(path)
+
+
 def build(path: Path) -> Desk:
     """Make a new shop file from the sample job files, in the order of their names.
 
@@ -28,5 +33,12 @@ def build(path: Path) -> Desk:
             desk.take_in(each)
     except BaseException:
         desk.close()
+        remove(path)  # half made it would be taken for the whole next time
         raise
     return desk
+
+
+def remove(path: Path) -> None:
+    """Remove a sample shop, with what SQLite keeps beside it."""
+    for each in (path, Path(f"{path}-wal"), Path(f"{path}-shm")):
+        each.unlink(missing_ok=True)

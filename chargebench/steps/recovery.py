@@ -115,8 +115,8 @@ def _requirement(case: Case) -> recovery.Requirement | None:
     if rule is None or charge is None or case.refrigerant is None:
         return None
     answers = case.step("recovery")
-    if answers.text("opening") == "not opened":
-        return None
+    if answers.text("opening") == "not opened" or answers.text("how") == RELEASED:
+        return None  # a release is judged by its exemption, not by a level
     machine = case.instruments.get(answers.text("machine"), NOTHING)
     return recovery.required(
         pressure_class=case.refrigerant.pressure_class,

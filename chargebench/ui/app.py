@@ -1,6 +1,7 @@
 """Start of the desktop: the shell is on the screen before anything heavy is imported."""
 
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,29 +15,9 @@ from chargebench.ui.window import MainWindow
 if TYPE_CHECKING:
     from chargebench.desk import Desk
 
+    Shop = Desk | Path | Callable[[], Desk] | None
+
 WARM_UP_MS = 300  # after the first page: the property process starts beside, the window stays free
-
-
-def default_shop() -> Path:
-    """Where this person's shop is kept."""
-    return _folder() / "shop.chargebench"
-
-
-def _folder() -> Path:
-    import platformdirs
-
-    return platformdirs.user_data_path("chargebench", appauthor=False)
-
-
-def _sample() -> "Desk":
-    """The sample shop as it was left, or built now."""
-    from chargebench.desk import Desk, sample
-
-    path = _folder() / "sample.chargebench"
-    if path.exists():
-        return Desk.open(path)
-    path.parent.mkdir(parents=True, exist_ok=True)
-    return sample.build(path)
 
 
 class _Start:
@@ -45,7 +26,7 @@ class _Start:
     def __init__(
         self,
         window: MainWindow,
-        shop: "Desk | Path | None",
+        shop: "Shop",
     ) -> None:
         self._window = window
         self._shop = shop
@@ -54,16 +35,18 @@ class _Start:
 
     def open(self) -> None:
         """Open what was asked for, else ask."""
-        from chargebench.desk import Desk
+        from chargebench.desk import Desk, where
 
         shop = self._shop
-        if shop is None and default_shop().exists():
-            shop = default_shop()
+        if shop is None and where.shop_file().exists():
+            shop = where.shop_file()
         if shop is None:
-            self._first_start()
+            self._first_start(where.shop_file())
             return
         try:
-            self._take(shop if isinstance(shop, Desk) else Desk.open(shop))
+            if isinstance(shop, Path):
+                shop = Desk.open(shop)
+            self._take(shop if isinstance(shop, Desk) else shop())
         except ChargebenchError as refusal:
             self._window.tell(str(refusal))
 
@@ -72,18 +55,20 @@ class _Start:
         self._window.open_desk(desk)
         QTimer.singleShot(WARM_UP_MS, self._warm_up)
 
-    def _first_start(self) -> None:
+    def _first_start(self, shop: Path) -> None:
         from chargebench.ui.firststart import FirstStart
 
-        page = FirstStart(default_shop())
+        page = FirstStart(shop)
         page.made.connect(self._take)
         page.sample_wanted.connect(self._look_at_sample)
         self._window.show_page(page)
         page.make.setFocus()
 
     def _look_at_sample(self) -> None:
+        from chargebench.desk import sample, where
+
         try:
-            self._take(_sample())
+            self._take(sample.open_or_build(where.sample_file()))
         except ChargebenchError as refusal:
             self._window.tell(str(refusal))
 
@@ -93,10 +78,11 @@ class _Start:
         fluids.warm_up()
 
 
-def run(shop: "Desk | Path | None" = None) -> int:
+def run(shop: "Shop" = None) -> int:
     """Show the window until it is closed.
 
-    `shop` is an open desk, a shop file, or None for this person's own shop.
+    `shop` is an open desk, a shop file, what opens one once the shell is shown, or None for this
+    person's own shop.
     """
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)

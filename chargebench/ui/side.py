@@ -47,7 +47,7 @@ class _FigureLine(QWidget):
         self.value.style().polish(self.value)
         said = []
         if figure.limit is not None:
-            said.append(f"limit {value_of(figure.limit, system, like=figure.value)}")
+            said.append(f"against {value_of(figure.limit, system, like=figure.value)}")
         if figure.source:
             said.append(figure.source + (f" [{figure.mark}]" if figure.mark else ""))
         self.against.setText(" · ".join(said))

@@ -1,0 +1,21 @@
+"""Where this person's shop and the sample shop are kept when no file is named."""
+
+from pathlib import Path
+
+import platformdirs
+
+SUFFIX = ".chargebench"
+
+
+def shop_file() -> Path:
+    """The shop opened when none is named."""
+    return _folder() / f"shop{SUFFIX}"
+
+
+def sample_file() -> Path:
+    """The sample shop, kept as it was left."""
+    return _folder() / f"sample{SUFFIX}"
+
+
+def _folder() -> Path:
+    return platformdirs.user_data_path("chargebench", appauthor=False, ensure_exists=True)
