@@ -6,9 +6,13 @@ import sys
 from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import chargebench
 from chargebench.errors import ChargebenchError, JobFileRefused
+
+if TYPE_CHECKING:
+    from chargebench.desk import Desk
 
 
 def has_display() -> bool:
