@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 from contextlib import contextmanager
-from datetime import datetime, timedelta, timezone
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
@@ -11,7 +11,6 @@ import pytest
 from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError, StepRefused
 
-ZONE = timezone(timedelta(hours=-5))
 SHOP = {"name": "Larkmoor Cold", "units": "SI", "rule_set": "us-federal"}
 PERSON = {"name": "N. Okafor", "role": "technician"}
 FREEZER = {
@@ -79,8 +78,8 @@ def refused_fields(desk: Desk, *paths: str) -> Iterator[None]:
 
 
 def at(day: str, clock: str = "10:00") -> datetime:
-    """A moment on the shop's wall clock."""
-    return datetime.fromisoformat(f"{day}T{clock}").replace(tzinfo=ZONE)
+    """A moment on the bench's wall clock."""
+    return datetime.fromisoformat(f"{day}T{clock}").astimezone()
 
 
 def receive(desk: Desk, mass: str = "400 g", cylinder: str = "C-001", **when: Any) -> str:

@@ -3,6 +3,7 @@
 import json
 from collections.abc import Iterator
 from copy import deepcopy
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
@@ -85,7 +86,7 @@ def test_that_a_job_file_becomes_entries_of_this_bench(desk: Desk, tmp_path: Pat
     ]  # fmt: skip
     assert [entry.number for entry in entries] == list(range(before + 1, before + 11))
     assert {entry.by for entry in entries[3:]} == {"P-03"}
-    assert entries[5].happened_at == shops.at("2026-03-02", "08:40")
+    assert entries[5].happened_at == datetime.fromisoformat(WHEN.format("08:40"))
     assert held(desk, "cylinder:C-001") == 301_000
     assert desk.person == "P-01"  # who signs here has not changed
     assert [line.title for line in desk.jobs()] == ["Pastry cabinet, Bakery, Quay Street"]

@@ -1,7 +1,7 @@
 """Nothing that can be typed brings a form down: it is worked out at every keystroke."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from chargebench import flags, fluids, rules, steps
@@ -11,6 +11,7 @@ from tests.steps import cases
 from tests.steps.anything import REFRIGERANTS, typed
 
 ALL: dict[str, Form] = {**REGISTERS, **STEPS, **STOCK}
+FEWER = settings(max_examples=max(25, settings().max_examples // 5))  # each is a whole case
 RULE_SETS = st.sampled_from(rules.names())
 
 
@@ -52,6 +53,7 @@ def _look(case: Case, step: str) -> None:
 
 
 @pytest.mark.parametrize("step", STEPS)
+@FEWER
 @given(data=st.data(), rule_set=RULE_SETS)
 def test_that_any_text_in_a_step_is_worked_out(
     step: str, data: st.DataObject, rule_set: str
@@ -60,6 +62,7 @@ def test_that_any_text_in_a_step_is_worked_out(
 
 
 @pytest.mark.parametrize("step", ["pressure_test", "weigh_in"])
+@FEWER
 @given(data=st.data())
 def test_that_any_text_is_worked_out_with_gas_densities_at_hand(
     step: str, data: st.DataObject
