@@ -68,7 +68,7 @@ def _sample_headless(arguments: argparse.Namespace) -> int:
     print(f"Verified: {'all agrees' if checked.ok else 'there are problems'}.")
     print(f"In {exported.folder}:")
     for path in exported.files:
-        print(f"  {path.name}")
+        print(f"  {path.relative_to(exported.folder)}")
     return 0 if checked.ok else 1
 
 
@@ -110,7 +110,8 @@ def _export(arguments: argparse.Namespace) -> int:
         exported = desk.export(arguments.out, arguments.since, arguments.until, progress)
     if sys.stderr.isatty():
         print(file=sys.stderr)
-    print(f"In {exported.folder}: {', '.join(path.name for path in exported.files)}")
+    names = (str(path.relative_to(exported.folder)) for path in exported.files)
+    print(f"In {exported.folder}: {', '.join(names)}")
     return 0
 
 

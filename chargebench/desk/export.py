@@ -1,4 +1,4 @@
-"""Export: audit workbook, handling checklist and manifest into a folder."""
+"""Export: audit workbook, handling checklist, job files and manifest into a folder."""
 
 from collections.abc import Callable
 from datetime import date
@@ -9,7 +9,7 @@ from chargebench.desk.views import Exported
 from chargebench.errors import ExportRefused
 
 Progress = Callable[[str, int, int], None]
-WORKBOOK, CHECKLIST = "audit.xlsx", "checklist.pdf"
+WORKBOOK, CHECKLIST, JOBS = "audit.xlsx", "checklist.pdf", "jobs"
 
 
 class Desk(TakeIn):
@@ -40,5 +40,7 @@ class Desk(TakeIn):
         content = self.content(since, until)
         workbook.write_workbook(content, folder / WORKBOOK, progress, cancelled)
         checklist_pdf.write_checklist(content, folder / CHECKLIST)
-        listed = manifest.write_manifest(content, folder, (WORKBOOK, CHECKLIST))
-        return Exported(folder, (folder / WORKBOOK, folder / CHECKLIST, listed))
+        jobs = self.write_job_files(folder / JOBS, (record.case.job for record in content.jobs))
+        files = (folder / WORKBOOK, folder / CHECKLIST, *jobs)
+        names = [path.relative_to(folder).as_posix() for path in files]
+        return Exported(folder, (*files, manifest.write_manifest(content, folder, names)))

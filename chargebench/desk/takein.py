@@ -3,13 +3,13 @@
 from pathlib import Path
 
 from chargebench import jobfile
-from chargebench.desk.content import Content
+from chargebench.desk.jobfiles import JobFiles
 from chargebench.errors import ChargebenchError, JobFileRefused, PostingRefused
 from chargebench.jobfile import Job, JobFile, StepTyped
 from chargebench.ledger import Entry
 
 
-class TakeIn(Content):
+class TakeIn(JobFiles):
     """Takes in what another bench, or a person with an editor, wrote down."""
 
     def take_in(self, path: Path) -> list[Entry]:

@@ -93,6 +93,14 @@ def _files(path: Path) -> list[tuple[str, int, str]]:
         files = [(str(one["name"]), int(one["bytes"]), str(one["sha256"])) for one in said["files"]]
     except (OSError, ValueError, LookupError, TypeError, RecursionError):
         raise refusal from None
-    if any(PurePosixPath(name).name != name or "\\" in name for name, _, _ in files):
+    if not all(_inside(name) for name, _, _ in files):
         raise refusal
     return files
+
+
+def _inside(name: str) -> bool:
+    """Whether a listed name stays in the export's folder, on any system."""
+    path = PurePosixPath(name)
+    parts = path.parts
+    foreign = "\\" in name or ":" in name or "\0" in name
+    return bool(parts) and not path.is_absolute() and ".." not in parts and not foreign
