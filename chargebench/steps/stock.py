@@ -192,27 +192,30 @@ def movements(act: str, answers: Answers, shelf: Shelf) -> tuple[Transfer, ...]:
         return (Transfer("supplier", f"cylinder:{cylinder}", kind, moved, _text(answers, "mass")),)
     if act == "return":
         cylinder = answers.text("cylinder")
-        return _shares(cylinder, answers.text("to"), moved, _text(answers, "mass"), shelf)
+        ends = (f"cylinder:{cylinder}", answers.text("to"))
+        return _shares(cylinder, ends, moved, _text(answers, "mass"), shelf)
     source, target = answers.text("source"), answers.text("target")
     typed = f"{_text(answers, 'before')} → {_text(answers, 'after')}"
     kind = shelf.cylinder(source).text("refrigerant")
     return (Transfer(f"cylinder:{source}", f"cylinder:{target}", kind, moved, typed),)
 
 
-def _shares(cylinder: str, to: str, moved: int, typed: str, shelf: Shelf) -> tuple[Transfer, ...]:
-    """A mixed cylinder's content leaves in proportion to what was put in."""
+def _shares(
+    cylinder: str, ends: tuple[str, str], moved: int, typed: str, shelf: Shelf
+) -> tuple[Transfer, ...]:
+    """A mixed cylinder's content moves in proportion to what was put in."""
     held = {key: each for key, each in shelf.contents_mg.get(cylinder, {}).items() if each > 0}
     total = sum(held.values())
     if len(held) < 2:
         kind = next(iter(held), shelf.cylinder(cylinder).text("refrigerant"))
-        return (Transfer(f"cylinder:{cylinder}", to, kind, moved, typed),)
+        return (Transfer(*ends, kind, moved, typed),)
     lines: list[Transfer] = []
     left, left_of = moved, total
     for kind, mass in held.items():
         part = left * mass // left_of
         left, left_of = left - part, left_of - mass
         if part:
-            lines.append(Transfer(f"cylinder:{cylinder}", to, kind, part, typed))
+            lines.append(Transfer(*ends, kind, part, typed))
     return tuple(lines)
 
 
@@ -221,10 +224,10 @@ def _difference(answers: Answers, shelf: Shelf) -> tuple[Transfer, ...]:
     assert found is not None
     if not (answers.yes("accept") and found.difference_mg):
         return ()
-    kind = shelf.cylinder(found.cylinder).text("refrigerant")
     place = f"cylinder:{found.cylinder}"
     ends = ("difference", place) if found.difference_mg > 0 else (place, "difference")
-    return (Transfer(*ends, kind, abs(found.difference_mg), _text(answers, "gross")),)
+    size = abs(found.difference_mg)
+    return _shares(found.cylinder, ends, size, _text(answers, "gross"), shelf)
 
 
 def _text(answers: Answers, key: str) -> str:
@@ -240,7 +243,9 @@ def overdraw_allowed_mg(act: str, answers: Answers, shelf: Shelf) -> dict[str, i
     key = "source" if act == "decant" else "cylinder"
     cylinder = answers.text(key)
     if act == "weigh":
-        return {f"cylinder:{cylinder}": abs(min(0, shelf.held_mg(cylinder)))}
+        found = weighing(answers, shelf)
+        left = 0 if found is None else found.found_mg
+        return {f"cylinder:{cylinder}": -min(0, left, shelf.held_mg(cylinder))}
     scale = shelf.instruments.get(answers.text("scale"))
     held = shelf.held_mg(cylinder) + (tare_mg(shelf.cylinder(cylinder)) or 0)
     return {f"cylinder:{cylinder}": ledger_tolerance_mg(held, scale, shelf.rule_set)}

@@ -164,6 +164,29 @@ def test_that_no_more_is_returned_than_a_cylinder_holds(desk: Desk) -> None:
     assert held(desk, "reclaimer") == 420_000
 
 
+@pytest.mark.parametrize(
+    ("gross", "left"), [("8.200 kg", (50_000, 150_000)), ("8.800 kg", (200_000, 600_000))]
+)
+def test_that_a_mixtures_difference_is_booked_in_its_shares(
+    desk: Desk, gross: str, left: tuple[int, int]
+) -> None:
+    shops.receive(desk, "400 g")
+    shops.receive(desk, "300 g", "C-003")
+    desk.act("decant", DECANT | {"target": "C-009", "after": "3900 g"})  # 100 g of R290
+    desk.act("decant", DECANT | {"source": "C-003", "target": "C-009", "before": "6.300 kg",
+                                 "after": "6.000 kg"})  # fmt: skip
+    desk.act("weigh", WEIGH | {"cylinder": "C-009", "gross": gross, "accept": "yes",
+                               "reason": "found so"})  # fmt: skip
+    assert (held(desk, "cylinder:C-009"), held(desk, "cylinder:C-009", "R449A")) == left
+
+
+def test_that_an_empty_cylinder_is_booked_also_a_hair_under_its_tare(desk: Desk) -> None:
+    shops.receive(desk, "400 g")
+    # 5 g under the tare is within the 18 g that 0.5 % of 3.6 kg leave open.
+    desk.act("weigh", WEIGH | {"gross": "3595 g", "accept": "yes", "reason": "it leaked empty"})
+    assert held(desk, "cylinder:C-001") == -5_000
+
+
 # 0.80 x 10 kg x 0.494 (propane at 25 °C, CoolProp 8.0.0, COMPUTED): 3.95 kg.
 def test_that_a_cylinder_is_filled_over_its_limit_only_with_a_reason(desk: Desk) -> None:
     with refused(desk, Overfilled, "over its limit of 3.951 kg"):
