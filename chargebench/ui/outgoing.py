@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.desk import Desk, Exported
-from chargebench.desk.export import CHECKLIST, WORKBOOK
+from chargebench.desk.export import CHECKLIST, JOBS, WORKBOOK
 from chargebench.ledger import Problem, Verification
 from chargebench.ui.errand import Errand
 from chargebench.ui.fieldrow import wrapped
@@ -155,7 +155,8 @@ class ExportPanel(_Panel):
         says = (
             f"Will be written, for {self._period.words}: {WORKBOOK} (every job, entry, transfer "
             f"and test with its totals), {CHECKLIST} (the flammable-refrigerant handling lists), "
-            "and a manifest with the SHA-256 of each and the head of the chain."
+            f"{JOBS} (a job file for each job), and a manifest with the SHA-256 of each and the "
+            "head of the chain."
         )
         there = [name for name in (WORKBOOK, CHECKLIST) if (self._path() / name).exists()]
         if self.folder.text().strip() and there:
