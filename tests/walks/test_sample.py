@@ -73,9 +73,9 @@ class Looker:
         shown = self.window.grab()
         assert not shown.isNull()
         assert self.window.size() == QSize(self.look.wide, self.look.high), name
-        self.cramped += [f"{name}: {words}" for words in _cramped(self.window)]
         if SHOTS:
-            QApplication.processEvents()  # what waits to be put away is put away
+            QApplication.processEvents()  # what waits to be laid out or put away is
+            self.cramped += [f"{name}: {words}" for words in _cramped(self.window)]
             folder = Path(SHOTS) / str(self.look)
             folder.mkdir(parents=True, exist_ok=True)
             assert self.window.grab().save(str(folder / f"{name}.png"))
