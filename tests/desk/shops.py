@@ -58,7 +58,7 @@ def build(path: Path) -> Desk:
 
 
 @contextmanager
-def refused(desk: Desk, refusal: type[ChargebenchError], says: str = "") -> Iterator[None]:
+def expect_refusal(desk: Desk, refusal: type[ChargebenchError], says: str = "") -> Iterator[None]:
     """What is done within is refused and leaves no entry."""
     before = desk.reading.head()
     with pytest.raises(refusal, match=says):
@@ -68,7 +68,7 @@ def refused(desk: Desk, refusal: type[ChargebenchError], says: str = "") -> Iter
 
 
 @contextmanager
-def refused_fields(desk: Desk, *paths: str) -> Iterator[None]:
+def expect_refused_fields(desk: Desk, *paths: str) -> Iterator[None]:
     """A form is refused at exactly these fields and leaves no entry."""
     before = desk.reading.head()
     with pytest.raises(StepRefused) as refusal:

@@ -8,7 +8,7 @@ from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError, JobClosed, Overdrawn, PostingRefused
 from chargebench.steps import STEPS
 from tests.desk import shops
-from tests.desk.shops import NAMEPLATE, refused, refused_fields
+from tests.desk.shops import NAMEPLATE, expect_refusal, expect_refused_fields
 
 AFTER = {"what": "is the box still cold", "due": "2026-12-16"}
 
@@ -41,7 +41,7 @@ def test_that_a_job_opens_on_an_equipment_with_every_step_open(desk: Desk) -> No
 
 
 def test_that_a_job_on_no_equipment_is_refused(desk: Desk) -> None:
-    with refused(desk, ChargebenchError, "Expected an equipment of the register; got “E-9”"):
+    with expect_refusal(desk, ChargebenchError, "Expected an equipment of the register; got “E-9”"):
         desk.open_job("E-9")
     with pytest.raises(ChargebenchError, match="no such job"):
         desk.job("nowhere")
@@ -90,11 +90,11 @@ def test_that_a_signed_step_is_an_entry_with_its_text_and_masses(desk: Desk) -> 
 
 def test_that_a_wrong_or_incomplete_step_is_refused_by_field(desk: Desk) -> None:
     job = desk.open_job("E-001")
-    with refused_fields(desk, "charge", "refrigerant"):
+    with expect_refused_fields(desk, "charge", "refrigerant"):
         desk.sign(job, "nameplate", {"charge": "3,456 g"})
-    with refused_fields(desk, "kind", "lines"):
+    with expect_refused_fields(desk, "kind", "lines"):
         desk.sign(job, "weigh_in", {})
-    with refused_fields(desk, "lines[0].cylinder"):
+    with expect_refused_fields(desk, "lines[0].cylinder"):
         desk.sign(job, "weigh_in", shops.weigh_in(10, "C-777"))
     assert states(desk, job) == dict.fromkeys(STEPS, "open")
 
@@ -102,9 +102,9 @@ def test_that_a_wrong_or_incomplete_step_is_refused_by_field(desk: Desk) -> None
 def test_that_a_step_is_signed_once(desk: Desk) -> None:
     job = desk.open_job("E-001")
     desk.sign(job, "nameplate", NAMEPLATE)
-    with refused(desk, PostingRefused, "Nameplate is signed already"):
+    with expect_refusal(desk, PostingRefused, "Nameplate is signed already"):
         desk.sign(job, "nameplate", NAMEPLATE)
-    with refused(desk, PostingRefused, "recorded already"):
+    with expect_refusal(desk, PostingRefused, "recorded already"):
         desk.not_needed(job, "nameplate", "why not")
 
 
@@ -113,7 +113,7 @@ def test_that_a_charge_beyond_the_cylinder_is_refused(desk: Desk) -> None:
     job = desk.open_job("E-001")
     desk.sign(job, "nameplate", NAMEPLATE)
     # 90 g and 3600 g of tare: 0.5 % of 3.69 kg is 18.45 g that the scale may not tell.
-    with refused(desk, Overdrawn, "holds"):
+    with expect_refusal(desk, Overdrawn, "holds"):
         desk.sign(job, "weigh_in", shops.weigh_in(108.5))
     desk.sign(job, "weigh_in", shops.weigh_in(108.4))
     assert shops.held(desk, "cylinder:C-001") == -18_400
@@ -123,7 +123,7 @@ def test_that_a_charge_beyond_the_cylinder_is_refused(desk: Desk) -> None:
 
 def test_that_a_step_set_aside_wants_a_reason(desk: Desk) -> None:
     job = desk.open_job("E-001")
-    with refused(desk, ChargebenchError, "Expected a reason"):
+    with expect_refusal(desk, ChargebenchError, "Expected a reason"):
         desk.not_needed(job, "pressure_test", "  ")
     desk.not_needed(job, "pressure_test", "not opened ")
     step = next(step for step in desk.job(job).steps if step.key == "pressure_test")
@@ -136,7 +136,7 @@ def test_that_a_reversal_takes_masses_back_and_lets_the_text_be_mended(desk: Des
     desk.sign(job, "nameplate", NAMEPLATE)
     wrong = desk.sign(job, "weigh_in", shops.weigh_in(90))
     assert shops.held(desk, "equipment:E-001") == 190_000
-    with refused(desk, ChargebenchError, "Expected a reason"):
+    with expect_refusal(desk, ChargebenchError, "Expected a reason"):
         desk.reverse(wrong.id, " ")
     reversal = desk.reverse(wrong.id, "typed 90 for 99")
     assert reversal.payload == {"reverses": wrong.id, "reason": "typed 90 for 99"}
@@ -146,16 +146,16 @@ def test_that_a_reversal_takes_masses_back_and_lets_the_text_be_mended(desk: Des
     assert desk.typed(job, "weigh_in") == shops.weigh_in(90)
     desk.sign(job, "weigh_in", shops.weigh_in(99))
     assert shops.held(desk, "cylinder:C-001") == 301_000
-    with refused(desk, PostingRefused, "already reversed"):
+    with expect_refusal(desk, PostingRefused, "already reversed"):
         desk.reverse(wrong.id, "again")
-    with refused(desk, PostingRefused, "no such entry|not"):
+    with expect_refusal(desk, PostingRefused, "no such entry|not"):
         desk.reverse(reversal.id, "and back")
 
 
 def test_that_a_job_closes_once_every_step_is_settled(desk: Desk) -> None:
     job = desk.open_job("E-001")
     desk.sign(job, "nameplate", NAMEPLATE)
-    with refused(desk, PostingRefused, "open: As found, Findings"):
+    with expect_refusal(desk, PostingRefused, "open: As found, Findings"):
         desk.close_job(job)
     set_aside_the_rest(desk, job)
     desk.close_job(job)
@@ -169,9 +169,9 @@ def test_that_a_closed_job_takes_nothing_but_a_follow_up(desk: Desk) -> None:
     signed = desk.sign(job, "nameplate", NAMEPLATE)
     set_aside_the_rest(desk, job)
     desk.close_job(job)
-    with refused(desk, JobClosed, "is closed"):
+    with expect_refusal(desk, JobClosed, "is closed"):
         desk.reverse(signed.id, "second thoughts")
-    with refused(desk, JobClosed, "is closed"):
+    with expect_refusal(desk, JobClosed, "is closed"):
         desk.close_job(job)
     desk.sign(job, "follow_up", AFTER)
     desk.sign(job, "follow_up", AFTER | {"done_on": "2026-12-17", "result": "cold"})
@@ -190,11 +190,11 @@ def test_that_reversing_a_follow_up_brings_the_one_before_back(desk: Desk) -> No
 
 def test_that_a_job_opens_again_with_a_reason(desk: Desk) -> None:
     job = closed_job(desk)
-    with refused(desk, ChargebenchError, "Expected a reason"):
+    with expect_refusal(desk, ChargebenchError, "Expected a reason"):
         desk.reopen(job, "")
     desk.reopen(job, "the part came")
     assert desk.job(job).state == "open"
-    with refused(desk, PostingRefused, "open already"):
+    with expect_refusal(desk, PostingRefused, "open already"):
         desk.reopen(job, "once more")
 
 

@@ -7,7 +7,7 @@ import pytest
 from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError, ShopFileRefused, StepRefused
 from tests.desk import shops
-from tests.desk.shops import refused, refused_fields
+from tests.desk.shops import expect_refusal, expect_refused_fields
 
 
 def test_that_a_new_shop_has_its_first_person_and_itself(tmp_path: Path) -> None:
@@ -88,12 +88,12 @@ def test_that_an_id_that_can_be_no_place_is_refused(desk: Desk, row_id: str) -> 
     if not row_id:
         assert desk.save_row("site", row_id, {"name": "Next"}) == "L-002"
         return
-    with refused(desk, ChargebenchError, "Expected an id of letters, digits"):
+    with expect_refusal(desk, ChargebenchError, "Expected an id of letters, digits"):
         desk.save_row("site", row_id, {"name": "Next"})
 
 
 def test_that_a_wrong_row_is_refused_by_field(desk: Desk) -> None:
-    with refused_fields(desk, "refrigerant", "contents", "tare", "refillable"):
+    with expect_refused_fields(desk, "refrigerant", "contents", "tare", "refillable"):
         desk.save_row("cylinder", "C-005", {"refrigerant": "R2900", "contents": "milk",
                                             "tare": "heavy"})  # fmt: skip
     assert desk.row("cylinder", "C-005") == {}
@@ -107,7 +107,7 @@ def test_that_rows_are_called_by_what_people_know(desk: Desk) -> None:
 
 def test_that_nobody_signs_until_a_person_is_chosen(desk: Desk) -> None:
     desk.person = ""
-    with refused(desk, ChargebenchError, "choose a person first"):
+    with expect_refusal(desk, ChargebenchError, "choose a person first"):
         shops.receive(desk)
     desk.person = "P-02"
     shops.receive(desk)

@@ -5,7 +5,7 @@ import pytest
 from chargebench.desk import Desk
 from chargebench.errors import Overdrawn, Overfilled, WrongRefrigerant
 from tests.desk import shops
-from tests.desk.shops import held, refused, refused_fields
+from tests.desk.shops import expect_refusal, expect_refused_fields, held
 
 WEIGH = {"cylinder": "C-001", "scale": "I-001", "gross": "4000 g"}
 DECANT = {
@@ -53,7 +53,7 @@ def test_that_a_booked_difference_sets_the_book_to_the_scale(
 
 def test_that_an_unexplained_difference_is_not_booked(desk: Desk) -> None:
     shops.receive(desk, "400 g")
-    with refused_fields(desk, "reason"):
+    with expect_refused_fields(desk, "reason"):
         desk.act("weigh", WEIGH | {"gross": "3950 g", "accept": "yes"})
     desk.act("weigh", WEIGH | {"gross": "3990 g", "accept": "yes"})  # within: no reason asked
     assert held(desk, "cylinder:C-001") == 390_000
@@ -82,13 +82,13 @@ def test_that_a_balance_below_zero_is_mended_by_the_scale(desk: Desk) -> None:
 def test_that_a_weighing_that_can_not_be_is_refused(
     desk: Desk, typed: dict[str, str], field: str
 ) -> None:
-    with refused_fields(desk, field):
+    with expect_refused_fields(desk, field):
         desk.act("weigh", WEIGH | typed)
 
 
 def test_that_a_cylinder_without_tare_is_not_weighed(desk: Desk) -> None:
     desk.save_row("cylinder", "C-001", shops.CYLINDERS["C-001"] | {"tare": ""})
-    with refused_fields(desk, "cylinder"):
+    with expect_refused_fields(desk, "cylinder"):
         desk.act("weigh", WEIGH)
 
 
@@ -119,7 +119,7 @@ def test_that_a_decanting_that_can_not_be_is_refused(
     desk: Desk, typed: dict[str, str], field: str
 ) -> None:
     shops.receive(desk, "400 g")
-    with refused_fields(desk, field):
+    with expect_refused_fields(desk, field):
         desk.act("decant", DECANT | typed)
 
 
@@ -127,13 +127,13 @@ def test_that_a_non_refillable_takes_no_refrigerant_back(desk: Desk) -> None:
     once = shops.CYLINDERS["C-002"] | {"refillable": "no"}
     desk.save_row("cylinder", "C-002", once)
     shops.receive(desk, "400 g")
-    with refused_fields(desk, "target"):
+    with expect_refused_fields(desk, "target"):
         desk.act("decant", DECANT)
 
 
 def test_that_another_refrigerant_goes_only_into_mixed_waste(desk: Desk) -> None:
     shops.receive(desk, "400 g")
-    with refused(desk, WrongRefrigerant, "registered for R449A"):
+    with expect_refusal(desk, WrongRefrigerant, "registered for R449A"):
         desk.act("decant", DECANT | {"target": "C-003"})
     desk.act("decant", DECANT | {"target": "C-009"})
     assert held(desk, "cylinder:C-009") == 99_500
@@ -145,7 +145,7 @@ def test_that_a_mixture_leaves_in_the_shares_it_came(desk: Desk) -> None:
     desk.act("decant", DECANT | {"target": "C-009", "after": "3900 g"})  # 100 g of R290
     desk.act("decant", DECANT | {"source": "C-003", "target": "C-009", "before": "6.300 kg",
                                  "after": "6.000 kg"})  # fmt: skip
-    with refused_fields(desk, "source"):
+    with expect_refused_fields(desk, "source"):
         desk.act("decant", DECANT | {"source": "C-009"})
     desk.act("return", {"cylinder": "C-009", "to": "reclaimer", "mass": "200 g"})
     # 200 g of a mixture of one part to three: 50 g and 150 g.
@@ -158,7 +158,7 @@ def test_that_no_more_is_returned_than_a_cylinder_holds(desk: Desk) -> None:
     shops.receive(desk, "400 g")
     give_back = {"cylinder": "C-001", "to": "reclaimer"}
     # 400 g in 3600 g of tare: 0.5 % of 4 kg is 20 g that a weighing can not tell.
-    with refused(desk, Overdrawn, "holds"):
+    with expect_refusal(desk, Overdrawn, "holds"):
         desk.act("return", give_back | {"mass": "420.1 g"})
     desk.act("return", give_back | {"mass": "420 g"})
     assert held(desk, "reclaimer") == 420_000
@@ -189,11 +189,11 @@ def test_that_an_empty_cylinder_is_booked_also_a_hair_under_its_tare(desk: Desk)
 
 # 0.80 x 10 kg x 0.494 (propane at 25 °C, CoolProp 8.0.0, COMPUTED): 3.95 kg.
 def test_that_a_cylinder_is_filled_over_its_limit_only_with_a_reason(desk: Desk) -> None:
-    with refused(desk, Overfilled, "over its limit of 3.951 kg"):
+    with expect_refusal(desk, Overfilled, "over its limit of 3.951 kg"):
         shops.receive(desk, "3.96 kg", "C-002")
     shops.receive(desk, "3.94 kg", "C-002")
     shops.receive(desk, "400 g")
-    with refused(desk, Overfilled, "over its limit"):
+    with expect_refusal(desk, Overfilled, "over its limit"):
         desk.act("decant", DECANT)
     desk.act("decant", DECANT | {"override": "no other cylinder on the van"})
     keys = [flag.key for flag in desk.cylinders("C-002")[0].flags]

@@ -13,7 +13,7 @@ from chargebench.desk import Desk, sample
 from chargebench.errors import JobFileRefused
 from chargebench.resource import sample_jobs
 from tests.desk import shops
-from tests.desk.shops import held, refused
+from tests.desk.shops import expect_refusal, held
 
 WHEN = "2026-03-02T{}-05:00"
 VISIT: dict[str, Any] = {
@@ -97,10 +97,10 @@ def test_that_a_job_file_becomes_entries_of_this_bench(desk: Desk, tmp_path: Pat
 def test_that_the_same_file_is_taken_in_once(desk: Desk, tmp_path: Path) -> None:
     path = write(tmp_path, VISIT)
     desk.take_in(path)
-    with refused(desk, JobFileRefused, "visit.json was taken in before"):
+    with expect_refusal(desk, JobFileRefused, "visit.json was taken in before"):
         desk.take_in(path)
     again = path.rename(tmp_path / "another name.json")
-    with refused(desk, JobFileRefused, "was taken in before"):
+    with expect_refusal(desk, JobFileRefused, "was taken in before"):
         desk.take_in(again)
 
 
@@ -134,7 +134,7 @@ def test_that_a_file_is_taken_in_whole_or_not_at_all(
     desk: Desk, tmp_path: Path, says: str, visit: dict[str, Any]
 ) -> None:
     rows, balances = desk.rows("equipment"), desk.reading.balances("")
-    with refused(desk, JobFileRefused, says):
+    with expect_refusal(desk, JobFileRefused, says):
         desk.take_in(write(tmp_path, visit))
     assert desk.rows("equipment") == rows
     assert desk.reading.balances("") == balances

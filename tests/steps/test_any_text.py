@@ -40,7 +40,7 @@ def _any_case(data: st.DataObject, rule_set: str, *typed_in: str) -> Case:
     )
 
 
-def _look(case: Case, step: str) -> None:
+def _check_look(case: Case, step: str) -> None:
     """All that a keystroke asks for, and what signing would ask for."""
     worked = steps.work_out(case, step)
     assert all(each.label for each in worked.figures)
@@ -58,7 +58,7 @@ def _look(case: Case, step: str) -> None:
 def test_that_any_text_in_a_step_is_worked_out(
     step: str, data: st.DataObject, rule_set: str
 ) -> None:
-    _look(_any_case(data, rule_set, step, "nameplate", "recovery"), step)
+    _check_look(_any_case(data, rule_set, step, "nameplate", "recovery"), step)
 
 
 @pytest.mark.parametrize("step", ["pressure_test", "weigh_in"])
@@ -69,7 +69,7 @@ def test_that_any_text_is_worked_out_with_gas_densities_at_hand(
 ) -> None:
     fluids.gas_density("nitrogen", temperature=Q(20, "degC"), pressure=Q(1, "bar"))
     assert fluids.gas_density_ready()
-    _look(_any_case(data, "us-federal", step, "nameplate"), step)
+    _check_look(_any_case(data, "us-federal", step, "nameplate"), step)
 
 
 @given(data=st.data(), rule_set=RULE_SETS)
