@@ -1,7 +1,9 @@
-"""Shapes fitted to a decay test: constant, line, exponential, line + exponential, log rise.
+"""What decay readings allow: the best shape, 95 % limits, and the reading that fits none.
 
-Numbers only: minutes and pascals. `calc.evacuation` draws the verdict. Weights are 1/p**2, for the
-doubt of a vacuum gauge is a share of its reading. Imported only when a test is judged: numpy.
+Numbers only: minutes and pascals. `calc.evacuation` draws the verdict. Imported only when a test
+is judged: numpy. Weights: the doubt of a vacuum gauge is a share of its reading, and a step of its
+display beside. Limits are those of the profile: every shape and time constant whose misfit is not
+significantly worse than the best has its say.
 """
 
 import math
@@ -9,9 +11,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
-from numpy.typing import NDArray
 
-Array = NDArray[np.float64]
+from chargebench.calc.decay_shapes import Array, Family, Readings, Shapes, family
 
 # Two-sided 95 % points of Student's t by degrees of freedom, as printed in JCGM100, table G.2.
 _T95 = {
@@ -21,9 +22,10 @@ _T95 = {
 }  # fmt: skip
 _T95_LIMIT = 1.960
 _ANGLES = np.linspace(0.0, 2 * math.pi, 64, endpoint=False)
-_CIRCLE = np.stack([np.cos(_ANGLES), np.sin(_ANGLES)])
-_TIMES, _FINER = 36, 16  # time constants tried, and again around the best
-_LEAST_FOR_CURVES = 5  # readings; with fewer only constant and line can be told apart
+_CIRCLE = np.vstack([np.zeros(2), np.stack([np.cos(_ANGLES), np.sin(_ANGLES)], axis=1)])
+_LAG = 0.5  # min, of a slow gauge: tried beside none
+_SHARE = 0.01  # usual scatter of a gauge, weighed against the step of its display
+_LEAST_FOR_STRAYS = 8  # readings; with fewer none is set aside
 
 
 def f95_one(freedom: int) -> float:
@@ -47,35 +49,6 @@ class Interval:
 
 
 @dataclass(frozen=True, slots=True)
-class _Shape:
-    """Columns of a shape: a level, and what is added to it."""
-
-    line: bool = False
-    tau: float | None = None  # time constant of an exponential approach, min
-    knee: float | None = None  # t0 of a rise with ln(1 + t/t0), min
-
-    def columns(self, times: Array) -> Array:
-        made = [np.ones_like(times)]
-        if self.line:
-            made.append(times)
-        if self.tau is not None:
-            made.append(-np.expm1(-times / self.tau))
-        if self.knee is not None:
-            made.append(np.log1p(times / self.knee))
-        return np.stack(made, axis=1)
-
-
-@dataclass(frozen=True, slots=True)
-class _Solved:
-    """A shape fitted: parameters, their covariance at unit variance, residual sum of squares."""
-
-    shape: _Shape
-    parameters: Array
-    spread: Array
-    residual: float
-
-
-@dataclass(frozen=True, slots=True)
 class Fit:
     """What the readings allow: the best shape, and the 95 % limits of what matters."""
 
@@ -87,187 +60,198 @@ class Fit:
     curve_significant: bool
     information: dict[str, float]  # AICc of each shape that has readings enough
     best_slope: float  # Pa/min
+    settled: float  # Pa: level and bend of the best shape without its line, at the end
+    lag: float  # min, of the gauge
+    stray: int | None  # place of the reading set aside
     _origin: float = field(repr=False, compare=False)
-    _curve: _Solved = field(repr=False, compare=False)
-    _accepted: tuple[_Solved, ...] = field(repr=False, compare=False)
+    _curve: Shapes = field(repr=False, compare=False)
+    _accepted: tuple[Shapes, ...] = field(repr=False, compare=False)
     _threshold: float = field(repr=False, compare=False)
 
     def at(self, minutes: Sequence[float]) -> list[float]:
         """Pressure [Pa] of the best shape at the minutes given."""
-        columns = self._curve.shape.columns(np.asarray(minutes, dtype=float) - self._origin)
-        values: list[float] = (columns @ self._curve.parameters).tolist()
+        columns = self._curve.columns(np.asarray(minutes, dtype=float) - self._origin)[0]
+        values: list[float] = (columns @ self._curve.parameters[0]).tolist()
         return values
 
     def band(self, minutes: Sequence[float]) -> tuple[list[float], list[float]]:
         """95 % limits [Pa] of the fitted pressure at the minutes given, over all shapes allowed."""
         times = np.asarray(minutes, dtype=float) - self._origin
         low, high = np.full(times.shape, math.inf), np.full(times.shape, -math.inf)
-        for solved in self._accepted:
-            columns = solved.shape.columns(times)
-            middle = columns @ solved.parameters
-            square = np.einsum("ij,jk,ik->i", columns, solved.spread, columns)
-            half = np.sqrt(np.maximum(square * (self._threshold - solved.residual), 0.0))
-            low, high = np.minimum(low, middle - half), np.maximum(high, middle + half)
+        for shapes in self._accepted:
+            columns = shapes.columns(times)
+            middle = (columns @ shapes.parameters[..., None])[..., 0]
+            square = np.einsum("sij,sjk,sik->si", columns, shapes.spread, columns)
+            slack = np.maximum(self._threshold - shapes.residual, 0.0)[:, None]
+            half = np.sqrt(np.maximum(square, 0.0) * slack)
+            low = np.minimum(low, (middle - half).min(axis=0))
+            high = np.maximum(high, (middle + half).max(axis=0))
         return low.tolist(), high.tolist()
-
-
-def _solve(shapes: Sequence[_Shape], times: Array, pressures: Array) -> list[_Solved]:
-    """Weighted least squares of shapes with the same number of columns, all at once."""
-    weighted = np.stack([shape.columns(times) for shape in shapes]) / pressures[:, None]
-    scale = np.linalg.norm(weighted, axis=1, keepdims=True)
-    inverse = np.linalg.pinv(weighted / scale) / scale.transpose(0, 2, 1)
-    parameters = inverse.sum(axis=2)
-    residuals = ((weighted @ parameters[..., None])[..., 0] - 1) ** 2
-    return [
-        _Solved(shape, parameters[i], inverse[i] @ inverse[i].T, float(residuals[i].sum()))
-        for i, shape in enumerate(shapes)
-    ]
-
-
-def _least(solutions: Sequence[_Solved]) -> _Solved:
-    return min(solutions, key=lambda one: one.residual)
-
-
-@dataclass(frozen=True, slots=True)
-class _Solutions:
-    """Everything fitted: with and without a line, by time constant; fewer with few readings."""
-
-    constant: _Solved
-    line: _Solved
-    single: list[_Solved] = field(default_factory=list)  # exponential
-    both: list[_Solved] = field(default_factory=list)  # line + exponential
-    logs: list[_Solved] = field(default_factory=list)
-
-    def best(self) -> dict[str, _Solved]:
-        """Best of each shape, by name."""
-        found = {"constant": self.constant, "line": self.line}
-        for name, solutions in (
-            ("exponential", self.single),
-            ("line + exponential", [one for one in self.both if one.parameters[2] >= 0]),
-            ("log rise", self.logs),
-        ):
-            if solutions:
-                found[name] = _least(solutions)
-        return found
-
-
-def _physical(solutions: Sequence[_Solved], otherwise: _Solved) -> _Solved:
-    """Best of those whose every added part rises; a pressure that falls is no leak, nor water."""
-    return _least([one for one in solutions if min(one.parameters[1:]) >= 0] or [otherwise])
-
-
-def _solutions(times: Array, pressures: Array) -> _Solutions:
-    constant = _solve([_Shape()], times, pressures)[0]
-    line = _solve([_Shape(line=True)], times, pressures)[0]
-    if len(times) < _LEAST_FOR_CURVES:
-        return _Solutions(constant, line)
-    length, steps = float(times[-1]), np.diff(times)
-    shortest = max(float(np.min(steps[steps > 0])) / 2, length / 200)
-    single, both = (
-        _by_time(line=line, shortest=shortest, longest=length, times=times, pressures=pressures)
-        for line in (False, True)
-    )
-    knees = [float(knee) for knee in np.geomspace(length / 400, length / 4, _TIMES)]
-    return _Solutions(
-        constant,
-        line,
-        single=single,
-        both=both,
-        logs=_solve([_Shape(knee=knee) for knee in knees], times, pressures),
-    )
-
-
-def _by_time(
-    *, line: bool, shortest: float, longest: float, times: Array, pressures: Array
-) -> list[_Solved]:
-    """Exponentials of all time constants: a coarse grid, then a finer one around the best.
-
-    Too coarse a grid would leave a remainder that a line takes up, and a leak be seen in it.
-    """
-    found: list[_Solved] = []
-    low, high, count = shortest, longest, _TIMES
-    for _ in range(2):
-        taus = [float(tau) for tau in np.geomspace(low, high, count)]
-        found += _solve([_Shape(line=line, tau=tau) for tau in taus], times, pressures)
-        best, step = _least(found).shape.tau or low, (high / low) ** (1 / (count - 1))
-        low, high, count = max(best / step, shortest), min(best * step, longest), _FINER
-    return found
 
 
 _PARAMETERS = {"constant": 2, "line": 3, "exponential": 4, "line + exponential": 5, "log rise": 4}
 
 
-def _information(shapes: dict[str, _Solved], count: int, floor: float) -> dict[str, float]:
+def _information(best: dict[str, Shapes], count: int, floor: float) -> dict[str, float]:
     """Akaike's criterion corrected for few readings (AICC), of each shape that has enough."""
     return {
-        name: count * math.log(max(solved.residual / count, floor**2))
+        name: count * math.log(max(shapes.least() / count, floor))
         + 2 * k
         + 2 * k * (k + 1) / (count - k - 1)
-        for name, solved in shapes.items()
+        for name, shapes in best.items()
         if count > (k := _PARAMETERS[name]) + 1
     }
 
 
-def _edge(solved: _Solved, threshold: float, length: float) -> Array:
-    """Rows (slope, rise, linear share) at the edge of what the readings allow with one shape.
+def _edge(shapes: Shapes, threshold: float, length: float) -> Array:
+    """Rows (slope, rise, linear share) at the edge of what the readings allow with a shape.
 
     With line and exponential the edge is an ellipse in slope and size. Parts that fall are not
     physical: there the edge is that of the shape without the part, which is asked as well.
     """
-    shape, slack = solved.shape, math.sqrt(threshold - solved.residual)
-    values, axes = np.linalg.eigh(solved.spread[1:, 1:])
-    radius = np.sqrt(np.maximum(values, 0.0)) * slack
-    circle = _CIRCLE[: len(values)]
-    parts = solved.parameters[1:, None] + np.hstack(
-        [np.zeros((len(values), 1)), axes @ (radius[:, None] * circle)]
-    )
-    parts = parts[:, (parts >= 0).all(axis=0)]
-    none = np.zeros(parts.shape[1])
-    slope = parts[0] if shape.line else none
-    size = parts[-1] if shape.tau is not None else none
+    slack = np.sqrt(np.maximum(threshold - shapes.residual, 0.0))[:, None]
+    none = np.zeros((len(slack), len(_CIRCLE)))
+    slope, size = none, none
+    first = np.sqrt(shapes.spread[:, -1, -1])[:, None]
+    if shapes.line and shapes.bend:
+        # Half axes by Cholesky, from the last part upwards.
+        cross = shapes.spread[:, 1, 2][:, None] / first
+        second = np.sqrt(np.maximum(shapes.spread[:, 1, 1][:, None] - cross**2, 0.0))
+        size = shapes.parameters[:, 2, None] + first * slack * _CIRCLE[:, 0]
+        slope = shapes.parameters[:, 1, None] + slack * (
+            cross * _CIRCLE[:, 0] + second * _CIRCLE[:, 1]
+        )
+    elif shapes.line:
+        slope = shapes.parameters[:, 1, None] + first * slack * _CIRCLE[:, 0]
+    elif shapes.bend:
+        size = shapes.parameters[:, 1, None] + first * slack * _CIRCLE[:, 0]
     straight = slope * length
-    rise = straight - size * math.expm1(-length / shape.tau) if shape.tau else straight
+    rise = straight - size * np.expm1(-length / shapes.constants[:, None])
     share = np.divide(straight, rise, out=none.copy(), where=rise > 0)
-    return np.stack([slope, rise, np.clip(share, 0.0, 1.0)], axis=1)
+    rows: Array = np.stack([slope, rise, np.clip(share, 0.0, 1.0)], axis=2)
+    return rows[(slope >= 0) & (size >= 0)]
 
 
-def fit(minutes: Sequence[float], pascals: Sequence[float], *, noise_floor: float) -> Fit:
+def _with_lag(readings: Readings) -> Family:
+    """All shapes; with the lag of the gauge where that fits clearly better."""
+    plain = family(readings, 0.0)
+    count = len(readings.times)
+    if count < _LEAST_FOR_STRAYS:
+        return plain
+    lagging = family(readings, _LAG)
+    clearly = 1 + f95_one(count - 5) / (count - 5)
+    return lagging if lagging.least() * clearly < plain.least() else plain
+
+
+def _stray(found: Family, readings: Readings, floor: float, limit: float) -> int | None:
+    """The one reading that fits none of the shapes the others fit, if there is one.
+
+    Deletion residual: how much the misfit falls without the reading, against the scatter of the
+    others. All shapes have their say, so a bend or a late straight rise is not set aside.
+    """
+    count = len(readings.times)
+    if count < _LEAST_FOR_STRAYS:
+        return None
+    without = found.without()
+    place = int(np.argmin(without))
+    scatter = max(float(without[place]) / (count - 5), floor)
+    return place if found.least() - float(without[place]) > limit**2 * scatter else None
+
+
+def _scatter(pressures: Array, steps: Array, noise_floor: float) -> tuple[Array, float]:
+    """Standard deviation of each reading to a factor, and the least square of that factor."""
+    rounding = steps**2 / 12  # JCGM100, 4.3.7
+    scatter = np.sqrt(pressures**2 + rounding / _SHARE**2)
+    return scatter, float(np.mean(((noise_floor * pressures) ** 2 + rounding) / scatter**2))
+
+
+def fit(
+    minutes: Sequence[float],
+    pascals: Sequence[float],
+    steps: Sequence[float],
+    *,
+    noise_floor: float,
+    stray_limit: float,
+) -> Fit:
     """Fit all shapes to readings in order of time, at three or more times.
 
-    `noise_floor` is the least relative scatter believed: readings that agree better than the
-    gauge can are not proof.
+    `steps` are those of the display; they and `noise_floor`, the least relative scatter believed,
+    keep readings that agree better than the gauge can from being proof.
     """
     times, pressures = np.asarray(minutes, dtype=float), np.asarray(pascals, dtype=float)
-    origin = float(times[0])
-    times = times - origin
-    found = _solutions(times, pressures)
-    shapes = found.best()
-    straight = _physical([found.line], found.constant)
-    curved = _physical(found.single, found.constant)
-    full = _least([_physical(found.both, straight), straight, curved])
-    freedom = len(times) - 4 if found.both else len(times) - 2
-    variance = max(full.residual / freedom, noise_floor**2)
-    threshold = full.residual + variance * f95_one(freedom)
-    every = (found.constant, found.line, *found.single, *found.both)
-    accepted = [one for one in every if one.residual <= threshold]
-    edge = np.concatenate([_edge(one, threshold, float(times[-1])) for one in accepted])
-    limits = [
-        Interval(*pair) for pair in zip(edge.min(0).tolist(), edge.max(0).tolist(), strict=True)
-    ]
-    information = _information(shapes, len(times), noise_floor)
+    display = np.asarray(steps, dtype=float)
+    scatter, floor = _scatter(pressures, display, noise_floor)
+    readings = Readings(times - times[0], pressures, scatter)
+    found = _with_lag(readings)
+    stray = _stray(found, readings, floor, stray_limit)
+    if stray is not None:
+        readings = readings.without(stray)
+        found = _with_lag(readings)
+    hidden = float(display.max())
+    return _limits(readings, found, origin=float(times[0]), floor=floor, hidden=hidden, stray=stray)
+
+
+def _limits(
+    readings: Readings,
+    found: Family,
+    *,
+    origin: float,
+    floor: float,
+    hidden: float,
+    stray: int | None,
+) -> Fit:
+    """Limits over all shapes not clearly worse than the best; `hidden`: a step of the display."""
+    count, length = len(readings.times), float(readings.times[-1])
+    straight = min(found.constant.least(), found.line.least(rising=True))
+    curved = min(found.constant.least(), found.single.least(rising=True))
+    least = min(found.both.least(rising=True), straight, curved)
+    freedom = count - 4 if found.curved else count - 2
+    variance = max(least / freedom, floor)
+    threshold = least + variance * f95_one(freedom)
+    every = (found.constant, found.line, found.single, found.both)
+    accepted = tuple(
+        shapes.where(allowed) for shapes in every if (allowed := shapes.residual <= threshold).any()
+    )
+    edge = np.concatenate([_edge(shapes, threshold, length) for shapes in accepted])
+    full = min(
+        (shapes.where(shapes.rising).best() for shapes in every if shapes.rising.any()),
+        key=Shapes.least,
+    )
+    slope = float(full.parameters[0, 1]) if full.line else 0.0
+    limits = [Interval(*pair) for pair in zip(edge.min(0), edge.max(0), strict=True)]
+    best = _best(found)
+    information = _information(best, count, floor)
     name = min(information, key=information.__getitem__) if information else "line"
     return Fit(
         shape=name,
-        slope=limits[0],
-        rise=limits[1],
+        slope=_widened(limits[0], slope, hidden / length),
+        rise=_widened(limits[1], full.rise(length), hidden),
         linear_share=limits[2],
-        line_significant=curved.residual - full.residual > variance * f95_one(freedom),
-        curve_significant=bool(found.both)
-        and straight.residual - full.residual > 2 * variance * f95_two(freedom),
+        line_significant=curved - least > variance * f95_one(freedom),
+        curve_significant=found.curved and straight - least > 2 * variance * f95_two(freedom),
         information=information,
-        best_slope=float(full.parameters[1]) if full.shape.line else 0.0,
+        best_slope=slope,
+        settled=float(full.parameters[0, 0]) + full.rise(length) - slope * length,
+        lag=found.constant.lag,
+        stray=stray,
         _origin=origin,
-        _curve=shapes[name],
-        _accepted=tuple(accepted),
+        _curve=best[name],
+        _accepted=accepted,
         _threshold=threshold,
     )
+
+
+def _widened(limits: Interval, best: float, hidden: float) -> Interval:
+    """Limits no nearer to the best figure than what one step of the display hides.
+
+    Readings rounded to the same step do not scatter, so the fit alone would be too sure.
+    """
+    low, high = min(limits.low, best - hidden), max(limits.high, best + hidden)
+    return Interval(float(max(low, 0.0)), float(high))
+
+
+def _best(found: Family) -> dict[str, Shapes]:
+    """Best of each shape, by name; a line over a bend that falls is none of them."""
+    both = found.both.where(found.both.parameters[:, -1] >= 0)
+    every = (found.constant, found.line, found.single, both, found.log)
+    return {shapes.name: shapes.best() for shapes in every if len(shapes.residual)}

@@ -9,6 +9,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from statistics import median
 
 from chargebench.calc.decay_fit import Fit, fit
 from chargebench.calc.decay_rules import DecayRule, RuleResult, RuleWord, standard_rules
@@ -31,7 +32,10 @@ NOT_WATER = (
     "It levels off, but above the vapour pressure of water at the temperature given: not water "
     "alone. Refrigerant out of the oil or a leak stays possible."
 )
+FALLS = "The pressure falls: shut the pump off, let the temperature settle, and start again."
+_FALLEN = 0.8  # of the first readings, by the last: 2 K of cooling over water make 0.88
 MICRON_PA = 101_325 / 760_000  # NISTSP811, B.8: 1 mmHg = 133.3224 Pa
+_WATER_PER_KELVIN = 0.062  # IAPWS-SR1: 2339 Pa at 20 °C, 2488 Pa at 21 °C
 
 
 class DecayWord(StrEnum):
@@ -59,6 +63,9 @@ class DecayLimits:
     minutes_firm: float = 20.0  # a verdict before is not firm
     gauge_gain: float = 0.10  # error of the gauge in proportion; widens the slope limits
     noise_floor: float = 0.003  # relative scatter below which agreement is not believed
+    stray: float = 5.0  # standard deviations of the others: a reading further off is set aside
+    outgassing_most: float = 3_000.0  # micron: a rise above is not slow outgassing of surfaces
+    warming: float = 0.1  # K/min: a straight part that this gives over water is no leak
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +79,7 @@ class DecayVerdict:
     minutes_more: float  # to go on for a firm verdict; an estimate beyond `minutes_firm`
     slope_upper: float | None = None  # Pa/min: a leak below this can not be excluded
     slope_lower: float | None = None  # Pa/min
+    set_aside: float | None = None  # min: the reading that fits none of the shapes
     fit: Fit | None = field(default=None, repr=False)
 
     @property
@@ -109,6 +117,7 @@ def judge(
     limits: DecayLimits = DecayLimits(),
     *,
     water_pa: float | None = None,
+    steps: Sequence[float] | None = None,
 ) -> DecayVerdict:
     """Verdict on the pressure rise of an isolated, evacuated system.
 
@@ -122,6 +131,8 @@ def judge(
         Of the decision rule.
     water_pa : float [Pa] or None
         Vapour pressure of water at the coldest spot measured; moisture alone can not rise above.
+    steps : sequence of float [Pa], shape (n,), or None
+        Step of the display at each reading; None: no coarser than `limits.noise_floor`.
 
     Returns
     -------
@@ -136,21 +147,23 @@ def judge(
     Notes
     -----
     p(t) = p0 + (Q/V) t + b (1 - exp(-t/tau)): a leak is straight while p is far below the air's;
-    water levels off; outgassing may rise as a logarithm. Limits: profile likelihood, 95 %.
+    water levels off; outgassing may rise as a logarithm; a gauge may lag by 30 s. Limits: profile
+    likelihood, 95 %, and no narrower than one step of the display over the test. One reading is
+    set aside if it is more than `limits.stray` standard deviations from every shape the others
+    fit. Water's pressure follows the temperature: a straight part that `limits.warming` explains
+    is no proof of a leak.
 
     Source
     ------
     PFEIFFER, 7.1.2 (q = V dp/dt); AICC (choice between shapes); limits COMMON, our own choice.
     """
-    readings = _in_order(minutes, pascals)
+    readings = _in_order(minutes, pascals, steps)
     length = readings[-1][0] - readings[0][0] if readings else 0.0
-    if len({round(at, 3) for at, _ in readings}) < 3:
+    if len({round(at, 3) for at, *_ in readings}) < 3:
         return _undecided("At least three readings at different times are needed.", length, limits)
-    times, pressures = zip(*readings, strict=True)
-    fitted = fit(times, pressures, noise_floor=limits.noise_floor)
-    word, reason = _word(fitted, length, limits)
-    if word is DecayWord.MOISTURE and water_pa is not None and max(pressures) > water_pa:
-        word, reason = DecayWord.UNDECIDED, NOT_WATER
+    times, pressures, shown = zip(*readings, strict=True)
+    fitted = fit(times, pressures, shown, noise_floor=limits.noise_floor, stray_limit=limits.stray)
+    word, reason = _doubted(*_word(fitted, length, limits), fitted, readings, water_pa)
     gain = 1 + limits.gauge_gain
     firm = length >= limits.minutes_firm and word is not DecayWord.UNDECIDED
     return DecayVerdict(
@@ -161,18 +174,55 @@ def judge(
         minutes_more=0.0 if firm else _minutes_more(fitted, length, limits),
         slope_upper=fitted.slope.high * gain,
         slope_lower=fitted.slope.low / gain,
+        set_aside=None if fitted.stray is None else times[fitted.stray],
         fit=fitted,
     )
 
 
-def _in_order(minutes: Sequence[float], pascals: Sequence[float]) -> list[tuple[float, float]]:
-    readings = sorted(zip(minutes, pascals, strict=True))
-    if not all(abs(at) <= 1e7 and _PA_LEAST <= pa <= _PA_MOST for at, pa in readings):
+_Row = tuple[float, float, float]  # min, Pa, step of the display in Pa
+
+
+def _in_order(
+    minutes: Sequence[float], pascals: Sequence[float], steps: Sequence[float] | None
+) -> list[_Row]:
+    shown = [0.0] * len(minutes) if steps is None else steps
+    readings = sorted(zip(minutes, pascals, shown, strict=True))
+    if not all(
+        abs(at) <= 1e7 and _PA_LEAST <= pa <= _PA_MOST and 0 <= step <= _PA_MOST
+        for at, pa, step in readings
+    ):
         raise OutsideDomain(
             "Expected finite times and absolute pressures above zero; a gauge that shows 0 micron "
             "is below its range: enter the smallest figure it can show."
         )
     return readings
+
+
+def _doubted(
+    word: DecayWord, reason: str, fitted: Fit, readings: Sequence[_Row], water_pa: float | None
+) -> tuple[DecayWord, str]:
+    """The word and reason after what speaks against the readings themselves."""
+    kept = [pa for place, (_, pa, _) in enumerate(readings) if place != fitted.stray]
+    if word is DecayWord.MOISTURE and water_pa is not None and max(kept) > water_pa:
+        word, reason = DecayWord.UNDECIDED, NOT_WATER
+    third = math.ceil(len(kept) / 3)
+    if word is DecayWord.TIGHT and median(kept[-third:]) < _FALLEN * median(kept[:third]):
+        word, reason = DecayWord.UNDECIDED, FALLS
+    if word is DecayWord.TIGHT and min(kept) == max(kept):
+        reason += " The gauge did not move: make sure it is not at the end of its range."
+    if fitted.stray is None:
+        return word, reason
+    at, pa, _ = readings[fitted.stray]
+    above = pa > fitted.at([at])[0]
+    # A first reading far below, or a last far above, may be a rise and not a mistake.
+    risen_first = fitted.stray == 0 and not above and word is DecayWord.TIGHT
+    risen_last = fitted.stray == len(readings) - 1 and above and word is not DecayWord.LEAK
+    if risen_first or risen_last:
+        return DecayWord.UNDECIDED, (
+            f"The {'first' if risen_first else 'last'} reading stands far off the others: read on, "
+            "and strike it out if it was wrong."
+        )
+    return word, f"{reason} The reading at {at:g} min fits none of this and was left out."
 
 
 def _word(fitted: Fit, length: float, limits: DecayLimits) -> tuple[DecayWord, str]:
@@ -185,21 +235,31 @@ def _word(fitted: Fit, length: float, limits: DecayLimits) -> tuple[DecayWord, s
     gain = 1 + limits.gauge_gain
     if fitted.rise.high * gain <= rise_most and fitted.slope.high * gain <= open_most:
         return DecayWord.TIGHT, "The whole rise stays within what a tight, dry system shows."
-    best = min(fitted.information.values(), default=0.0)
-    above = {name: value - best for name, value in fitted.information.items()}
+    above = _information(fitted, limits)
     others = [value for name, value in above.items() if name != "log rise"]
     log_close = above.get("log rise", math.inf) <= limits.margin
     log_best = bool(others) and above.get("log rise", math.inf) == 0 and min(others) > limits.margin
     straight = above.get("line", math.inf) == 0
     linear = fitted.linear_share.low > limits.share or fitted.line_significant
-    if fitted.slope.low > slope_least and (linear or straight):
+    warming = limits.warming * _WATER_PER_KELVIN * fitted.settled * fitted.curve_significant
+    if fitted.slope.low > max(slope_least, warming) and (linear or straight):
         if log_close:
             return DecayWord.UNDECIDED, "Slow outgassing would look the same as a leak so far."
         return DecayWord.LEAK, "The pressure goes on rising in a straight line."
-    curved = fitted.curve_significant and not fitted.line_significant
+    level = not fitted.line_significant or fitted.best_slope <= warming
+    curved = fitted.curve_significant and level
     if (curved and fitted.linear_share.high <= limits.share) or log_best:
         return DecayWord.MOISTURE, "The rise levels off as it does over water or wet oil."
     return DecayWord.UNDECIDED, "The readings fit more than one cause so far."
+
+
+def _information(fitted: Fit, limits: DecayLimits) -> dict[str, float]:
+    """AICc of each shape above that of the best; a log rise only while small enough for one."""
+    found = dict(fitted.information)
+    if fitted.rise.low > limits.outgassing_most * MICRON_PA:
+        found.pop("log rise", None)
+    best = min(found.values(), default=0.0)
+    return {name: value - best for name, value in found.items()}
 
 
 def _minutes_more(fitted: Fit, length: float, limits: DecayLimits) -> float:
