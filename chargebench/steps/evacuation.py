@@ -1,6 +1,8 @@
 """Vacuum: the decay test judged, standards' pass rules beside it, and what evacuating leaves."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from decimal import Decimal
 
 from chargebench.calc import evacuation
 from chargebench.calc.evacuation import DecayRule, DecayVerdict, RuleResult
@@ -10,7 +12,7 @@ from chargebench.ledger import Transfer
 from chargebench.rules import PassRule
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import Answers
-from chargebench.units import Q, Quantity, shown
+from chargebench.units import Q, Quantity, Reading, shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,8 +34,8 @@ def work_out(case: Case) -> Worked:
     pulled = answers.quantity("pulled_to")
     if not readings and pulled is None:
         return NOT_WORKED
-    minutes = tuple(at for at, _ in readings)
-    pascals = tuple(pressure for _, pressure in readings)
+    minutes = tuple(at for at, _, _ in readings)
+    pascals = tuple(pressure for _, pressure, _ in readings)
     coldest = answers.quantity("coldest")
     boils = _boiling(coldest)
     verdict = None
@@ -41,7 +43,11 @@ def work_out(case: Case) -> Worked:
         limits = evacuation.DecayLimits()
         try:
             verdict = evacuation.judge(
-                minutes, pascals, limits, water_pa=None if boils is None else boils.m_as("Pa")
+                minutes,
+                pascals,
+                limits,
+                water_pa=None if boils is None else boils.m_as("Pa"),
+                steps=[step for _, _, step in readings],
             )
         except OutsideDomain as refusal:
             return Worked(sentences=(str(refusal),))
@@ -50,16 +56,42 @@ def work_out(case: Case) -> Worked:
     return Worked(_figures(result), _sentences(result), result)
 
 
-def _readings(answers: Answers) -> list[tuple[float, float]]:
-    found: list[tuple[float, float]] = []
+def _readings(answers: Answers) -> list[tuple[float, float, float]]:
+    """Minutes, pascals and the step of the display in pascals, as far as they can be judged."""
+    found: list[tuple[float, Quantity, Reading]] = []
     for line in answers.lines("decay"):
         at, pressure = line.quantity("at"), line.quantity("reading")
         reading = line.reading("reading")
         if at is None or pressure is None or reading is None or reading.gauge:
             continue
         if pressure.m_as("Pa") > 0:
-            found.append((float(at.m_as("min")), float(pressure.m_as("Pa"))))
-    return found
+            found.append((float(at.m_as("min")), pressure, reading))
+    steps = _display_steps([reading for _, _, reading in found])
+    return [
+        (at, float(pressure.m_as("Pa")), step)
+        for (at, pressure, _), step in zip(found, steps, strict=True)
+    ]
+
+
+def _display_steps(readings: Sequence[Reading]) -> list[float]:
+    """Step of the display [Pa] at each reading: the last digit, of as many as any reading has.
+
+    Zeros at the end are not believed: 1200 beside 340 is a display of two digits, and so is 300
+    that never changes.
+    """
+    typed = [Decimal(one.value.numerator) / Decimal(one.value.denominator) for one in readings]
+    first = [value.adjusted() for value in typed]
+    last = [
+        min(int(value.normalize().as_tuple().exponent), head - 1)
+        for value, head in zip(typed, first, strict=True)
+    ]
+    steps: list[float] = []
+    for reading, head in zip(readings, first, strict=True):
+        alike = [place for place, one in enumerate(readings) if one.unit == reading.unit]
+        digits = max(first[place] - last[place] for place in alike)
+        step = max(head - digits, min(last[place] for place in alike))
+        steps.append(float(Q(10.0**step, reading.pint_unit).m_as("Pa")))
+    return steps
 
 
 def _boiling(coldest: Quantity | None) -> Quantity | None:

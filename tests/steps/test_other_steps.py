@@ -88,6 +88,26 @@ def test_that_micron_are_judged_like_pascal() -> None:
 
 
 @pytest.mark.parametrize(
+    ("typed", "step"),
+    [
+        (["300 micron"] * 11, 10 * 0.1333224),  # zeros at the end are not believed
+        (["56 Pa"] * 11, 1.0),
+        (["56.0 Pa"] * 10 + ["56.1 Pa"], 0.1),
+        (["98 Pa"] * 10 + ["110 Pa"], 10.0),
+        (["98 Pa"] * 10 + ["112 Pa"], 1.0),
+        (["0.42 torr"] * 10 + ["50 Pa"], 0.01 * 133.3224),
+    ],
+)
+def test_that_the_digits_typed_bound_what_the_decay_proves(typed: list[str], step: float) -> None:
+    lines = [{"at": f"{2 * n} min", "reading": reading} for n, reading in enumerate(typed)]
+    found = steps.work_out(case({"evacuation": {"decay": lines}}), "evacuation").result
+    # A rise of one step of the display over 20 minutes can not be seen.
+    assert found.verdict.slope_upper >= step / 20
+    if len(set(typed)) == 1:
+        assert found.verdict.slope_upper == pytest.approx(1.1 * step / 20, rel=0.05)
+
+
+@pytest.mark.parametrize(
     ("refrigerant", "count"), [("R290", 3), ("R404A", 4), ("R717", 1), ("R744", 1)]
 )
 def test_that_pass_rules_are_those_for_the_fluid(refrigerant: str, count: int) -> None:
