@@ -109,7 +109,10 @@ class Jobs(Cases):
         answers = answer(STEPS[step], typed)
         case = self._with(self._case(job), step, answers)
         worked = steps.work_out(case, step)
-        return Look(answers, worked, flags.worst_first(flags.of_step(case, step, worked)))
+        raised = flags.of_step_in_job(case, step, worked)
+        if step == AFTER_CLOSING:
+            raised += flags.of_follow_up(answers, self.today)
+        return Look(answers, worked, flags.worst_first(raised))
 
     def sign(self, job: str, step: str, typed: Typed, happened_at: datetime | None = None) -> Entry:
         """Record a step.

@@ -3,7 +3,7 @@
 from chargebench.flags.flag import LEVELS, Flag, Level, worst_first
 from chargebench.flags.of_cylinder import of_cylinder
 from chargebench.flags.of_equipment import of_equipment
-from chargebench.flags.of_job import of_follow_up, of_job
+from chargebench.flags.of_job import of_follow_up, of_job, of_step_in_job
 from chargebench.flags.of_step import of_step
 from chargebench.flags.of_stock import of_stock
 from chargebench.flags.words import class_words
@@ -18,6 +18,7 @@ __all__ = [
     "of_follow_up",
     "of_job",
     "of_step",
+    "of_step_in_job",
     "of_stock",
     "worst_first",
 ]

@@ -18,6 +18,13 @@ def of_job(case: Case, worked: Mapping[str, Worked]) -> tuple[Flag, ...]:
     return tuple(found)
 
 
+def of_step_in_job(case: Case, step: str, worked: Worked) -> tuple[Flag, ...]:
+    """Flags of one step as it stands, with those the rest of the job raises about it."""
+    between = _missing_tests(case, {step: worked}) + _safety(case)
+    about = [flag for flag in between if flag.about == f"step:{step}"]
+    return (*of_step(case, step, worked), *about)
+
+
 def _charged_evacuated(case: Case) -> bool:
     kind = case.step("weigh_in").text("kind")
     return case.is_signed("weigh_in") and kind == "into an evacuated system"
@@ -28,7 +35,7 @@ def _missing_tests(case: Case, worked: Mapping[str, Worked]) -> list[Flag]:
     if not _charged_evacuated(case):
         return []
     found: list[Flag] = []
-    result = worked["evacuation"].result
+    result = worked["evacuation"].result if "evacuation" in worked else None
     decayed = isinstance(result, Evacuated) and result.verdict is not None
     if not case.is_signed("evacuation") or not decayed:
         found.append(

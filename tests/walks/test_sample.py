@@ -133,11 +133,14 @@ def _bench(looker: Looker, desk: Desk) -> None:
     bench.new_job.ask()
     looker.see("bench-new-job")
     for job in desk.jobs():
+        flags = {(flag.key, flag.about) for flag in desk.job(job.id).flags}
         for step in STEPS:
             bench.open_job(job.id, step)
             page = bench.job_page()
             assert job.number in page.title.text()
             assert page.step_title.text() == STEPS[step].title
+            # The step looked at raises its flags anew; none may get lost over that.
+            assert {(flag.key, flag.about) for flag in page.flag_bar.flags()} == flags
             looker.see(f"{job.number}-{list(STEPS).index(step):02}-{step}")
 
 
