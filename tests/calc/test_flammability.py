@@ -1,6 +1,5 @@
 """Charge limits and room rules of flammable refrigerants against printed tables."""
 
-import re
 from datetime import date
 
 import pytest
@@ -24,10 +23,7 @@ from chargebench.calc.flammability import (
 from chargebench.errors import ChargebenchError
 from chargebench.rules import RoomForm
 from chargebench.units import Q, Quantity
-from tests.fluids.published import label, rows
 
-CHARGES = [row for row in rows("worked_examples") if row["quantity"] == "maximum charge in a room"]
-AREAS = [row for row in rows("worked_examples") if row["quantity"] == "minimum floor area"]
 # Printed in an appliance manual's annex GG table; R32 0.307 in the 2018 edition's tables.
 R290, R32 = Q(0.038, "kg/m**3"), Q(0.307, "kg/m**3")
 GENERIC = rules.load("generic").flammability
@@ -37,26 +33,6 @@ HOME, ICE = "household refrigerator or freezer", "ice machine"
 
 def form(key: str = "2018") -> RoomForm:
     return GENERIC.room_form(key)
-
-
-def number(text: str, pattern: str) -> float:
-    found = re.search(pattern, text)
-    assert found is not None
-    return float(found[1])
-
-
-@pytest.mark.parametrize("row", CHARGES, ids=[label(row) for row in CHARGES])
-def test_that_the_charge_for_an_area_agrees_with_the_printed_table(row: dict[str, str]) -> None:
-    area = number(row["condition"], r"A=([\d.]+) m2")
-    most = max_charge_for_area(lfl=R32, floor_area=Q(area, "m**2"), height=Q(0.6, "m"), form=form())
-    assert most.m_as("kg") == pytest.approx(float(row["expected"]), abs=float(row["tolerance"]))
-
-
-@pytest.mark.parametrize("row", AREAS, ids=[label(row) for row in AREAS])
-def test_that_the_area_for_a_charge_agrees_with_the_printed_table(row: dict[str, str]) -> None:
-    charge = number(row["condition"], r"charge ([\d.]+) kg")
-    area = minimum_floor_area(charge=Q(charge, "kg"), lfl=R32, height=Q(0.6, "m"), form=form())
-    assert area.m_as("m**2") == pytest.approx(float(row["expected"]), abs=float(row["tolerance"]))
 
 
 # Annex GG as printed in appliance manuals: 4 m2, 0.6 m: R290 0.05 kg, R32 0.68 kg (LFL 0.306).
@@ -191,47 +167,11 @@ def found(
     )
 
 
-# SNAP listings and UL 60335-2-89: 57 g, then 150 g from 7 September 2018 for household R600a;
-# 150 g, then 13 and 8 m3 times the lower limit (0.494, 0.304 kg) from 15 July 2024 for R290.
-@pytest.mark.parametrize(
-    ("refrigerant", "cabinet", "made", "grams"),
-    [
-        ("R600a", HOME, date(2018, 9, 6), 57),
-        ("R600a", HOME, date(2018, 9, 7), 150),
-        ("R290", HOME, date(2018, 9, 7), 150),
-        ("R290", HOME, date(2018, 9, 6), None),
-        ("R290", CLOSED, date(2024, 7, 14), 150),
-        ("R290", CLOSED, date(2024, 7, 15), 304),
-        ("R290", OPEN, date(2024, 7, 14), 150),
-        ("R290", OPEN, date(2024, 7, 15), 494),
-        ("R290", OPEN, None, 494),
-        ("R600a", OPEN, None, 150),
-        ("R290", ICE, date(2017, 1, 2), None),
-        ("R290", ICE, date(2017, 1, 3), 150),
-        ("R290", ICE, date(2024, 7, 15), 150),
-        ("R290", "split system", None, None),
-        ("R1270", CLOSED, None, None),
-    ],
-)
-def test_that_american_limits_follow_listing_and_day(
-    refrigerant: str, cabinet: str, made: date | None, grams: float | None
-) -> None:
-    limit = found("us-federal", cabinet, refrigerant=refrigerant, made_on=made)
-    assert (None if limit is None else limit.mass.m_as("g")) == (
-        None if grams is None else pytest.approx(grams)
-    )
-
-
 # IEC 60335-2-24: 150 g; IEC 60335-2-89: 150 g (2010), 13 m3 x LFL for A3, 1.2 kg for A2L (2019).
 @pytest.mark.parametrize("name", ["generic", "eu-2024-573", "gb"])
 @pytest.mark.parametrize(
     ("safety_class", "lfl", "cabinet", "made", "grams"),
     [
-        ("A3", R290, HOME, None, 150),
-        ("A3", R290, CLOSED, date(2019, 6, 19), 150),
-        ("A3", R290, CLOSED, date(2019, 6, 20), 494),
-        ("A3", R290, CLOSED, None, 494),
-        ("A2L", R32, CLOSED, None, 1200),
         ("A2L", Q(0.05, "kg/m**3"), CLOSED, None, 650),
         ("A1", None, CLOSED, None, None),
         ("A3", None, CLOSED, None, None),

@@ -10,29 +10,11 @@ from chargebench.calc.leak_rate import (
     applies,
     chronic,
     due_dates,
-    inspection,
     over_threshold,
     threshold,
 )
 from chargebench.units import Q, from_mg, mg
 from tests.calc.leaks import TODAY, additions, american, hfc, lb, ozone, percent
-
-
-# 82.157(c), 84.106(c): 20 % commercial, 30 % industrial process, 10 % comfort and all other.
-@pytest.mark.parametrize("key", ["82.157", "84.106"])
-@pytest.mark.parametrize(
-    ("category", "limit"),
-    [
-        ("commercial refrigeration", 20),
-        ("industrial process", 30),
-        ("comfort cooling", 10),
-        ("refrigerated transport", 10),
-        ("other", 10),
-        ("household", 10),
-    ],
-)
-def test_that_each_category_has_its_threshold(key: str, category: str, limit: float) -> None:
-    assert percent(threshold(american().regulation(key), category).quantity) == limit
 
 
 # "Over" is strictly above: 82.157(c).
@@ -74,18 +56,6 @@ def circuit(
 
 def binding(one: Circuit, on: date = TODAY) -> list[str]:
     return [regulation.key for regulation in applies(one, american(), on)]
-
-
-# 82.157(a): from 50 lb of class I or II; 84.106(a): not solely ozone-depleting.
-@pytest.mark.parametrize(("pounds", "keys"), [(49.9, []), (50.0, ["82.157"])])
-def test_that_r22_is_bound_from_fifty_pounds(pounds: float, keys: list[str]) -> None:
-    assert binding(circuit(pounds, ozone_depleting=True, solely=True, gwp=1810)) == keys
-
-
-# 84.106(a): from 15 lb with an HFC.
-@pytest.mark.parametrize(("pounds", "keys"), [(12, []), (14.9, []), (15.0, ["84.106"])])
-def test_that_r404a_is_bound_from_fifteen_pounds(pounds: float, keys: list[str]) -> None:
-    assert binding(circuit(pounds, hfc_inside=True, gwp=3922)) == keys
 
 
 @pytest.mark.parametrize("limit", [15, 50])
@@ -149,24 +119,6 @@ def test_that_an_industrial_shutdown_has_longer_clocks() -> None:
 def test_that_the_follow_up_runs_from_a_good_initial_test() -> None:
     due = due_dates(date(2026, 1, 10), ozone(), initial_test_on=date(2026, 1, 12))
     assert due.follow_up == date(2026, 1, 22)
-
-
-# 82.157(g): every three months from 500 lb for commercial and industrial, else once a year.
-@pytest.mark.parametrize(
-    ("category", "pounds", "every"),
-    [
-        ("commercial refrigeration", 500, "3 month"),
-        ("industrial process", 800, "3 month"),
-        ("commercial refrigeration", 499.9, "1 year"),
-        ("comfort cooling", 900, "1 year"),
-        ("commercial refrigeration", 49.9, None),
-    ],
-)
-def test_that_inspections_follow_charge_and_category(
-    category: str, pounds: float, every: str | None
-) -> None:
-    row = inspection(ozone(), category=category, full_charge=lb(pounds))
-    assert (row.every.text if row is not None else None) == every
 
 
 # 82.157(j): at least 125 % of the full charge in a calendar year, report by 1 March of the next.

@@ -1,6 +1,5 @@
 """Leak rates, regulations, clocks and chronic leakers at their boundaries."""
 
-import re
 from datetime import date, timedelta
 
 import pint
@@ -20,31 +19,8 @@ from chargebench.calc.leak_rate import (
 from chargebench.errors import ChargebenchError
 from chargebench.units import Q
 from tests.calc.leaks import TODAY, additions, american, hfc, lb, ozone, percent
-from tests.fluids.published import rows
 
-EXAMPLES = [
-    row
-    for row in rows("worked_examples")
-    if row["quantity"] in ("annualizing leak rate", "projected leak")
-]
 MASSES = st.floats(1e-3, 1e5)
-
-
-def inputs(condition: str) -> tuple[float, float, int]:
-    """Added, full charge and days of a row such as `added 6 lb; full charge 120 lb; 73 days`."""
-    if "one month" in condition:
-        return 5, 100, round(365 / 12)
-    numbers = [int(number) for number in re.findall(r"\d+", condition)]
-    return numbers[0], numbers[1], numbers[2]
-
-
-@pytest.mark.parametrize("row", EXAMPLES, ids=[row["condition"] for row in EXAMPLES])
-def test_that_annualizing_agrees_with_the_worked_examples(row: dict[str, str]) -> None:
-    added, full, days = inputs(row["condition"])
-    # "one month" is a twelfth of a year, 30.4 days; whole days can not meet it closer than 2 %.
-    slack = 1.0 if "one month" in row["condition"] else float(row["tolerance"])
-    rate = annualizing(lb(added), lb(full), days)
-    assert percent(rate) == pytest.approx(float(row["expected"]), abs=slack)
 
 
 # 40 CFR 82.152: the days are counted to 365 at most; by hand 10 / 100 and 3 / 50 x 365 / 60.

@@ -40,14 +40,6 @@ def test_that_nitrogen_at_one_atmosphere_has_its_printed_density() -> None:
     assert found.m_as("kg/m**3") == pytest.approx(1.138, abs=5e-4)
 
 
-# 30 bar g at 20 °C falls to 28.862 bar g at 10 °C by the real gas (checkdata: worked_examples,
-# nitrogen): constant density, so the two states must have the same one.
-def test_that_nitrogen_keeps_its_density_in_the_worked_pressure_test() -> None:
-    warm = gas_density(NITROGEN, temperature=Q(20, "degC"), pressure=Q(31.01325, "bar"))
-    cold = gas_density(NITROGEN, temperature=Q(10, "degC"), pressure=Q(29.87525, "bar"))
-    assert cold.m_as("kg/m**3") == pytest.approx(warm.m_as("kg/m**3"), rel=1e-4)
-
-
 # At low pressure every gas is ideal: rho = p M / (R T), CODATA R = 8.314 462 618 J/(mol K).
 @pytest.mark.parametrize("name", names())
 def test_that_thin_vapour_is_an_ideal_gas(name: str) -> None:

@@ -1,9 +1,7 @@
 """Unit factors and the air's pressure against what is printed elsewhere."""
 
-import csv
 from decimal import Decimal
 from fractions import Fraction
-from pathlib import Path
 
 import pint
 import pytest
@@ -20,35 +18,6 @@ from chargebench.units import (
     mg,
     read,
 )
-
-WORKED = Path(__file__).parents[1] / "checkdata" / "worked_examples.csv"
-TYPED = {  # condition of a row -> kind and text that must come to the row's figure
-    "1 psi": (Kind.PRESSURE, "1 psia"),
-    "1 atm": (Kind.PRESSURE, "1 atm"),
-    "1 inHg conventional": (Kind.PRESSURE, "1 inHg(a)"),
-    "1 bar": (Kind.PRESSURE, "1 bar(a)"),
-    "1 micron Hg": (Kind.PRESSURE, "1 micron"),
-    "1 lb": (Kind.MASS, "1 lb"),
-    "1 oz avoirdupois": (Kind.MASS, "1 oz"),
-}
-
-
-def _factors() -> list[dict[str, str]]:
-    with WORKED.open(encoding="utf-8", newline="") as file:
-        rows = [row for row in csv.DictReader(file) if row["quantity"] == "unit conversion"]
-    return [row for row in rows if row["condition"] in TYPED]
-
-
-# NIST SP 811, B.8 and B.9, as the rows say; pounds, ounces and micron are marked MEMORY there.
-@pytest.mark.parametrize("row", _factors(), ids=lambda row: row["condition"])
-def test_that_factors_agree_with_the_printed_ones(row: dict[str, str]) -> None:
-    kind, text = TYPED[row["condition"]]
-    found = read(kind, text).quantity.m_as(row["unit"])
-    assert found == pytest.approx(float(row["expected"]), rel=1e-6)
-
-
-def test_that_every_row_of_factors_is_checked() -> None:
-    assert {row["condition"] for row in _factors()} == set(TYPED)
 
 
 # NIST SP 811, B.8 (from memory): 1 lb = 0.453 592 37 kg exactly, 1 oz = 1/16 lb.
