@@ -6,17 +6,16 @@ stock, records, content, take-in, export.
 
 from chargebench.desk.export import Desk
 from chargebench.desk.views import (
-    CylinderLine,
     Exported,
     JobLine,
     JobView,
-    LeakRateLine,
     Look,
     StepView,
     TickLine,
     UsageTotal,
 )
 from chargebench.ledger import Filters, HistoryRow, UsageRow
+from chargebench.reports import CylinderLine, LeakRateLine
 
 __all__ = [
     "CylinderLine",

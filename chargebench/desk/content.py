@@ -13,9 +13,7 @@ from chargebench.ledger import Entry, Job
 from chargebench.reports import (
     AuditContent,
     BalanceRecord,
-    CylinderRecord,
     JobRecord,
-    LeakRateRecord,
     StepRecord,
     Tick,
 )
@@ -50,8 +48,8 @@ class Content(Records):
             jobs=tuple(self._job_record(job) for job in reversed(jobs)),
             job_numbers={job.id: job.number for job in self.reading.jobs()},
             balances=tuple(self._balance_records(since, until)),
-            cylinders=tuple(self._cylinder_records()),
-            leak_rates=tuple(self._leak_rate_records()),
+            cylinders=tuple(self.cylinders()),
+            leak_rates=tuple(self.leak_rates()),
             flags=tuple(self.all_flags()),
             verification=(
                 *verification.checked,
@@ -137,29 +135,3 @@ class Content(Records):
                 sums[line.source, line.refrigerant] -= line.mass_mg
                 sums[line.target, line.refrigerant] += line.mass_mg
         return sums
-
-    def _cylinder_records(self) -> Iterator[CylinderRecord]:
-        for line in self.cylinders():
-            yield CylinderRecord(
-                id=line.id,
-                mass_mg=line.mass_mg,
-                limit_mg=line.limit_mg,
-                by=line.by,
-                gross_limit_mg=line.gross_limit_mg,
-                last_weighed=line.last_weighed,
-            )
-
-    def _leak_rate_records(self) -> Iterator[LeakRateRecord]:
-        for line in self.leak_rates():
-            yield LeakRateRecord(
-                equipment_id=line.equipment_id,
-                refrigerant=line.refrigerant,
-                full_charge_mg=line.full_charge_mg,
-                annualizing_pct=line.annualizing_pct,
-                rolling_pct=line.rolling_pct,
-                threshold_pct=line.threshold_pct,
-                regulation=line.regulation,
-                over=line.over,
-                added_on=line.added_on,
-                due=line.due,
-            )

@@ -11,9 +11,10 @@ from chargebench.calc import leak_rate
 from chargebench.calc.leak_rate import Addition, Circuit
 from chargebench.desk.jobs import AFTER_CLOSING
 from chargebench.desk.stock import Stock
-from chargebench.desk.views import LeakRateLine, UsageTotal
+from chargebench.desk.views import UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry, Filters, UsageRow, Verification
+from chargebench.reports import LeakRateLine
 from chargebench.rules import Regulation
 from chargebench.steps import NOTHING, STEPS, Answers, answer
 from chargebench.units import from_mg

@@ -4,9 +4,10 @@ from datetime import datetime
 
 from chargebench import flags
 from chargebench.desk.joblist import JobList
-from chargebench.desk.views import CylinderLine, Look
+from chargebench.desk.views import Look
 from chargebench.errors import Overfilled, StepRefused
 from chargebench.ledger import Entry, HistoryRow, Reader
+from chargebench.reports import CylinderLine
 from chargebench.steps import STOCK, Typed, answer, fill, stock
 from chargebench.units import mg
 

@@ -1,7 +1,7 @@
 """What the desk hands out: plain frozen rows for screens and sheets."""
 
 from dataclasses import dataclass, field
-from datetime import date, datetime
+from datetime import datetime
 from pathlib import Path
 from typing import Literal
 
@@ -73,46 +73,6 @@ class Look:
     answers: Answers = NOTHING
     worked: Worked = NOT_WORKED
     flags: tuple[Flag, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class CylinderLine:
-    """A cylinder in stock."""
-
-    id: str
-    refrigerant: str
-    contents: str
-    mass_mg: int
-    limit_mg: int | None
-    by: str  # which rule sets the limit
-    gross_limit_mg: int | None
-    refillable: bool | None
-    due: date | None
-    last_weighed: str
-    flags: tuple[Flag, ...] = ()
-
-    @property
-    def share(self) -> float | None:
-        """How full, as a share of the limit."""
-        return self.mass_mg / self.limit_mg if self.limit_mg else None
-
-
-@dataclass(frozen=True, slots=True)
-class LeakRateLine:
-    """An equipment's leak rate against its threshold."""
-
-    equipment_id: str
-    name: str
-    refrigerant: str
-    full_charge_mg: int
-    annualizing_pct: float | None
-    rolling_pct: float | None
-    threshold_pct: float | None
-    regulation: str
-    over: bool
-    added_on: date | None = None
-    due: tuple[tuple[str, date], ...] = ()
-    additions: tuple[tuple[date, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,9 +6,9 @@ The writers are imported where they are used: they bring libraries a window does
 from chargebench.reports.content import (
     AuditContent,
     BalanceRecord,
-    CylinderRecord,
+    CylinderLine,
     JobRecord,
-    LeakRateRecord,
+    LeakRateLine,
     StepRecord,
     Tick,
 )
@@ -16,9 +16,9 @@ from chargebench.reports.content import (
 __all__ = [
     "AuditContent",
     "BalanceRecord",
-    "CylinderRecord",
+    "CylinderLine",
     "JobRecord",
-    "LeakRateRecord",
+    "LeakRateLine",
     "StepRecord",
     "Tick",
 ]

@@ -64,22 +64,33 @@ class JobRecord:
 
 
 @dataclass(frozen=True, slots=True)
-class CylinderRecord:
-    """A cylinder with what it holds by the book and how far it may be filled."""
+class CylinderLine:
+    """A cylinder in stock."""
 
     id: str
+    refrigerant: str
+    contents: str
     mass_mg: int
-    limit_mg: int | None = None
-    by: str = ""  # which rule sets the limit
-    gross_limit_mg: int | None = None
-    last_weighed: str = ""
+    limit_mg: int | None
+    by: str  # which rule sets the limit
+    gross_limit_mg: int | None
+    refillable: bool | None
+    due: date | None
+    last_weighed: str
+    flags: tuple[Flag, ...] = ()
+
+    @property
+    def share(self) -> float | None:
+        """How full, as a share of the limit."""
+        return self.mass_mg / self.limit_mg if self.limit_mg else None
 
 
 @dataclass(frozen=True, slots=True)
-class LeakRateRecord:
+class LeakRateLine:
     """An equipment's leak rate against its threshold."""
 
     equipment_id: str
+    name: str
     refrigerant: str
     full_charge_mg: int
     annualizing_pct: float | None
@@ -89,6 +100,7 @@ class LeakRateRecord:
     over: bool
     added_on: date | None = None
     due: tuple[tuple[str, date], ...] = ()
+    additions: tuple[tuple[date, int], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,8 +134,8 @@ class AuditContent:
     jobs: tuple[JobRecord, ...] = ()
     job_numbers: Mapping[str, str] = field(default_factory=dict)  # job id -> B-0142
     balances: tuple[BalanceRecord, ...] = ()
-    cylinders: tuple[CylinderRecord, ...] = ()
-    leak_rates: tuple[LeakRateRecord, ...] = ()
+    cylinders: tuple[CylinderLine, ...] = ()
+    leak_rates: tuple[LeakRateLine, ...] = ()
     flags: tuple[Flag, ...] = ()  # all that stand, those of jobs among them
     verification: tuple[str, ...] = ()
 

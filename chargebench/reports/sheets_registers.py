@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from chargebench.reports.content import AuditContent, LeakRateRecord
+from chargebench.reports.content import AuditContent, LeakRateLine
 from chargebench.reports.table import Column, Form, Row, Table, kg, lb
 from chargebench.steps import REGISTERS, Answers, answer
 
@@ -239,7 +239,7 @@ def instruments(content: AuditContent) -> Table:
     )
 
 
-def _state(rate: LeakRateRecord) -> str:
+def _state(rate: LeakRateLine) -> str:
     if rate.threshold_pct is None:
         return "no threshold"
     return "over" if rate.over else "not over"

@@ -6,8 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from chargebench.desk import Desk
-from chargebench.desk.views import CylinderLine
+from chargebench.desk import CylinderLine, Desk
 from chargebench.ledger import HistoryRow
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fillbar import FillBar, share_words

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chargebench.desk.views import CylinderLine
+from chargebench.desk import CylinderLine
 from chargebench.ui import theme
 from chargebench.ui.ink import ink
 from chargebench.ui.mass_bar import hatch

@@ -11,8 +11,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chargebench.desk import Desk
-from chargebench.desk.views import CylinderLine
+from chargebench.desk import CylinderLine, Desk
 from chargebench.ui.cylinder_columns import FILL_COLUMN, cylinder_columns
 from chargebench.ui.cylinder_page import ACTS, CylinderPage
 from chargebench.ui.fieldrow import wrapped
