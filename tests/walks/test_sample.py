@@ -8,6 +8,7 @@ import os
 import shutil
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 
 import pytest
@@ -18,6 +19,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.steps import STEPS, STOCK
 from chargebench.ui import theme
+from chargebench.ui.decay_plot import DecayPlot
 from chargebench.ui.records import RecordsArea
 from chargebench.ui.records_page import VIEWS
 from chargebench.ui.stock import StockArea
@@ -25,6 +27,7 @@ from chargebench.ui.window import MainWindow
 
 pytestmark = pytest.mark.slow
 
+ROUNDS_MOST = 20
 SHOTS = os.environ.get("CHARGEBENCH_SHOTS", "")
 
 
@@ -74,11 +77,28 @@ class Looker:
         assert not shown.isNull()
         assert self.window.size() == QSize(self.look.wide, self.look.high), name
         if SHOTS:
-            QApplication.processEvents()  # what waits to be laid out or put away is
+            self._settle()
             self.cramped += [f"{name}: {words}" for words in _cramped(self.window)]
             folder = Path(SHOTS) / str(self.look)
             folder.mkdir(parents=True, exist_ok=True)
             assert self.window.grab().save(str(folder / f"{name}.png"))
+
+    def _settle(self) -> None:
+        """Until what waits to be loaded, laid out or put away is, and the picture stands still."""
+        for plot in self.window.findChildren(DecayPlot):
+            if plot.isVisible():
+                self.bot.waitUntil(partial(_has_chart, plot))
+        before = self.window.grab().toImage()
+        for _ in range(ROUNDS_MOST):
+            QApplication.processEvents()
+            after = self.window.grab().toImage()
+            if after == before:
+                return
+            before = after
+
+
+def _has_chart(plot: DecayPlot) -> bool:
+    return plot.chart is not None
 
 
 def _cramped(window: QWidget) -> Iterator[str]:
