@@ -214,3 +214,12 @@ def test_that_a_sound_shop_verifies_and_is_backed_up(desk: Desk) -> None:
     with Desk.open_reading(copy) as kept:
         assert kept.reading.head() == desk.reading.head()
     assert desk.backup() is None  # nothing has changed since
+
+
+def test_that_duties_stand_after_a_smaller_addition(stocked: Desk) -> None:
+    add(stocked, 5, "2026-03-01")  # 25 %, over 20
+    add(stocked, 0.1, "2026-09-01")  # 184 days later: 1 % by annualizing
+    line = rate(stocked)
+    # Rolling: 5.1 of 20 lb within 365 days, 25.5 %: the newest addition is over by that method.
+    assert (line.over, line.added_on) == (True, date(2026, 9, 1))
+    assert line.rolling_pct == pytest.approx(25.5, abs=1e-3)

@@ -12,6 +12,7 @@ from chargebench.calc.leak_rate.duties import (
     threshold,
 )
 from chargebench.calc.leak_rate.rates import (
+    YEAR_DAYS,
     Addition,
     annualizing,
     beyond_seasonal_variance,
@@ -21,6 +22,7 @@ from chargebench.calc.leak_rate.rates import (
 )
 
 __all__ = [
+    "YEAR_DAYS",
     "Addition",
     "Chronic",
     "Circuit",
