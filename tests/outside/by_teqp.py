@@ -1,14 +1,17 @@
 """Saturation by teqp, a program text of its own for the published equations of state.
 
 Nothing here comes from this program or from CoolProp's code. Equations are those teqp ships, but
-for two it has older or not at all; mixture parameters and departure functions are those of the
-papers named in `mixture_pairs.csv` and `mixture_model.json`; compositions are the published ones.
+for R1234yf (older there) and R1336mzz(E) (missing). These two, mixture parameters and departure
+functions are those of the papers named in `mixture_pairs.csv` and `mixture_model.json`, as the
+data files of CoolProp 8.0.0 give them: teqp 0.23.2 ships older ones, and the generalized HFC
+function with two exponents exchanged (CoolProp issue 2149). Compositions are the published ones.
 """
 
 import itertools
 import json
 from dataclasses import dataclass
 from functools import cache
+from pathlib import Path
 from typing import Any
 
 import numpy as np
@@ -42,8 +45,8 @@ def _fluid(name: str) -> dict[str, Any]:
         known: dict[str, Any] = own[name]
         return known
     aliases = teqp.build_alias_map(teqp.get_datapath())
-    with open(aliases[_OTHER_NAMES.get(name, name)], encoding="utf-8") as file:  # noqa: PTH123
-        shipped: dict[str, Any] = json.load(file)
+    path = Path(aliases[_OTHER_NAMES.get(name, name)])
+    shipped: dict[str, Any] = json.loads(path.read_text(encoding="utf-8"))
     return shipped
 
 
@@ -174,6 +177,16 @@ def blend(name: str, kelvin: float, *, liquid: bool) -> Saturated:
         raise AssertionError(f"{name} at {kelvin} K found no equilibrium")
     masses = np.array([_molar_mass(part) for part in names])
     return Saturated(pascal, float((dense if liquid else thin) * (mole * masses).sum()))
+
+
+def gas_density(name: str, kelvin: float, pascal: float) -> float:
+    """Density [kg/m3] of superheated vapour, of a blend by its mixture model."""
+    pure_one = name not in {row["refrigerant"] for row in rows("compositions")}
+    names, shares = ((name,), (1.0,)) if pure_one else composition(name)
+    start = pascal / (8.314 * kelvin)
+    density = _density(_model(*names), kelvin, pascal, np.array(shares), start)
+    masses = np.array([_molar_mass(part) for part in names])
+    return float(density * (masses * shares).sum())
 
 
 def nitrogen_after(bar: float, start: float, end: float) -> float:

@@ -4,7 +4,7 @@ import functools
 from collections.abc import Callable
 
 from chargebench.calc.readings import subcooling, superheat
-from chargebench.fluids import gas_density, refrigerant, saturation, water
+from chargebench.fluids import gas_density, names, refrigerant, saturation, water
 from chargebench.fluids.child import equation_state
 from chargebench.units import Q, Quantity
 from tests.outside.check import AIR, condition, pint_unit, printed
@@ -19,10 +19,22 @@ def _number_after(text: str, key: str) -> float:
     return float(part.removeprefix(key).split()[0])
 
 
+def _of_component(row: Row, method: str) -> float:
+    """What has no curve here but is part of a blend: the equation its blend is computed with."""
+    from CoolProp import CoolProp
+
+    state = equation_state([row["refrigerant"]], [1.0])
+    vapour = 1 if method == "vapour_density" else 0
+    state.update(CoolProp.QT_INPUTS, vapour, condition(row["condition"]).m_as("K"))
+    return float(state.p() if method == "bubble_pressure" else state.rhomass())
+
+
 def _line(method: str) -> Callable[[Row], float]:
     """A saturation line at the row's temperature or pressure, in the row's unit."""
 
     def found(row: Row) -> float:
+        if row["refrigerant"] not in names():
+            return _of_component(row, method)
         value: Quantity = getattr(saturation(row["refrigerant"]), method)(
             condition(row["condition"])
         )
