@@ -146,6 +146,7 @@ class PassRule:
     wet_up_to: Pressure | None = None
     charge_from: Mass | None = None
     charge_below: Mass | None = None
+    strictly_below: bool = False  # the vacuum must be below `pull_to`, not at it
 
 
 @dataclass(frozen=True, slots=True)

@@ -136,6 +136,7 @@ def _as_decay_rule(rule: PassRule) -> DecayRule:
         source=f"{rule.pull_to.source}, {rule.pull_to.place}",
         allowed_rise=None if rule.rise_at_most is None else rule.rise_at_most.quantity,
         end_at_most=None if rule.end_at_most is None else rule.end_at_most.quantity,
+        strictly_below=rule.strictly_below,
     )
 
 
