@@ -111,6 +111,86 @@ SOURCES: dict[str, Source] = {
     "COMMON": Source("common practice of the trade; no published source"),
 }
 
+NAMES: dict[str, str] = {
+    "40CFR82F": "40 CFR 82 subpart F",
+    "40CFR84.106": "40 CFR 84.106",
+    "89FR82682": "89 FR 82682",
+    "42USC7675": "42 U.S.C. 7675",
+    "EPA608": "EPA section 608 pages",
+    "EU2024/573": "EU 2024/573",
+    "EU517/2014": "EU 517/2014 as kept in Great Britain",
+    "49CFR173": "49 CFR on cylinders",
+    "RD552/2019": "Real Decreto 552/2019",
+    "AHRI-K": "AHRI Guideline K",
+    "AHRI700": "AHRI 700",
+    "IPCC-AR4": "IPCC, fourth report",
+    "IPCC-AR5": "IPCC, fifth report",
+    "IPCC-AR6": "IPCC, sixth report",
+    "ASHRAE34": "ASHRAE 34",
+    "ISO817": "ISO 817",
+    "IEC60079-20-1": "IEC 60079-20-1",
+    "NFPA497": "NFPA 497",
+    "IEC60335-2-40": "IEC 60335-2-40",
+    "IEC60335-2-89": "IEC 60335-2-89",
+    "IEC60335-2-24": "IEC 60335-2-24",
+    "UL60335-2-89": "UL 60335-2-89",
+    "ANNEX-DD": "IEC 60335-2-40 and -2-89, annex DD",
+    "UL-A2L": "UL charge tables for A2L",
+    "SNAP": "EPA SNAP listings",
+    "EN378": "EN 378",
+    "CLENSHAW": "Clenshaw 1955",
+    "COOLPROP": "CoolProp",
+    "IAPWS-SR1": "IAPWS SR1-86",
+    "IAPWS-R14": "IAPWS R14-08",
+    "JCGM100": "Guide to uncertainty (JCGM 100)",
+    "JCGM106": "JCGM 106",
+    "NISTSP811": "NIST SP 811",
+    "ISO2533": "ISO 2533",
+    "PFEIFFER": "Pfeiffer Know-How Book",
+    "ACHR153295": "ACHR News",
+    "ACHR111771": "ACHR News",
+    "CHARGEBENCH": "this program's own working figure",
+    "ADR-P200": "ADR, P200",
+    "ACHR-BLENDS": "ACHR News",
+    "AMANA-HP": "Amana heat-pump manual",
+    "HVACSPEC": "hvacspecialists.info",
+    "JSWMI445": "JSW knowledge base",
+    "CARRIER19EX": "Carrier chiller manual",
+    "HVACLAB": "hvaclaboratory.com",
+    "UNEP-HC": "UNEP manual on hydrocarbons",
+    "A3-MANUALS": "makers' service instructions",
+    "29CFR1910": "29 CFR 1910.157",
+    "FORANE": "Arkema technical tip",
+    "AICC": "Hurvich and Tsai 1989",
+    "LEAKFLOW": "LACO leak test manual",
+    "COMMON": "common practice",
+}
+MARKS_SAID: dict[str, str] = {
+    "SEEN": "read in the source named",
+    "SEEN-2": "as quoted by a second source",
+    "CALC": "computed from figures read in their sources",
+    "MEMORY": "not checked at its source",
+}
+
+
+def name(key: str) -> str:
+    """Short name a person knows a source by; what follows the key's comma, its place, is kept.
+
+    A key without a name of its own is called by the beginning of its citation, and what is no key
+    stays as it is: a register row may cite anything.
+    """
+    head, comma, place = key.partition(",")
+    found = NAMES.get(head.strip())
+    if found is None and head.strip() in SOURCES:
+        found = SOURCES[head.strip()].citation.partition(",")[0].partition(":")[0]
+    return f"{found or head}{comma}{place}"
+
+
+def said(key: str, mark: str = "") -> str:
+    """A source as a screen shows it: its short name, and whether the figure is not verified."""
+    doubt = f" ({MARKS_SAID[mark]})" if mark == "MEMORY" else ""
+    return f"{name(key)}{doubt}"
+
 
 def cite(key: str) -> str:
     """Citation with its edition.

@@ -132,6 +132,7 @@ def fold_steps(entries: Iterable[Entry]) -> tuple[dict[str, Signed], dict[str, T
             happened_at=entry.happened_at,
             needed=entry.kind != "step-not-needed",
             reason=entry.payload.get("reason", ""),
+            rule_set=entry.payload.get("rule_set", ""),
         )
         for key, entry in standing.items()
     }

@@ -90,6 +90,7 @@ class Jobs(Cases):
             case.people.get(signed.by, signed.by),
             signed.happened_at,
             signed.reason,
+            signed.rule_set,
         )
 
     def typed(self, job: str, step: str) -> Typed:
@@ -141,7 +142,7 @@ class Jobs(Cases):
             {
                 "step": step,
                 "typed": _plain(typed),
-                "rule_set": f"{self.rule_set.name} {self.rule_set.edition}",
+                "rule_set": self.rule_set.called,
                 "worked": [[f.label, self.figure_text(f)] for f in worked.figures],
                 "said": list(worked.sentences),
                 "flags": [asdict(flag) for flag in raised],

@@ -27,7 +27,7 @@ class Opened:
         self.reading = ledger
         self.path: Path = ledger.path
         self.person = person or next(iter(ledger.rows("person")), "")
-        self._rule_sets: dict[str, RuleSet] = {}
+        self._ruled: tuple[tuple[str, str], RuleSet, str] | None = None
 
     @classmethod
     def create(cls, path: Path, shop: Typed, person: Typed, *, person_id: str = "P-01") -> Self:
@@ -41,7 +41,7 @@ class Opened:
             There is a file already, or none can be written there.
         """
         for register, typed in (("shop", shop), ("person", person)):
-            refuse_incomplete(register, typed)
+            refuse_incomplete(register, typed, path.parent)
         ledger = Ledger.create(path)
         desk = cls(ledger, person_id)
         when = now()
@@ -116,11 +116,31 @@ class Opened:
 
     @property
     def rule_set(self) -> RuleSet:
-        """The rule set the shop has chosen."""
-        name = self.shop.get("rule_set", "") or "generic"
-        if name not in self._rule_sets:
-            self._rule_sets[name] = rules.load(name)
-        return self._rule_sets[name]
+        """The rule set the shop has chosen, with its own file laid over it."""
+        return self._rules()[1]
+
+    @property
+    def rule_trouble(self) -> str:
+        """Why the shop's rule file does not count; empty where it does, or there is none."""
+        return self._rules()[2]
+
+    def _rules(self) -> tuple[tuple[str, str], RuleSet, str]:
+        """Rules as read when the shop was opened or its settings saved."""
+        shop = self.shop
+        chosen = (shop.get("rule_set", "") or "generic", shop.get("rule_file", ""))
+        if self._ruled is None or self._ruled[0] != chosen:
+            try:
+                self._ruled = (chosen, chosen_rules(shop, self.path.parent), "")
+            except RuleSetRefused as refusal:
+                if not chosen[1]:
+                    raise
+                # Work must go on when the file was moved; what counts instead is said.
+                self._ruled = (
+                    chosen,
+                    rules.load(chosen[0]),
+                    f"The shop's rule file does not count: {refusal} {chosen[0]} counts alone.",
+                )
+        return self._ruled
 
     @property
     def today(self) -> date:
@@ -159,15 +179,33 @@ def as_row(typed: Typed) -> dict[str, str]:
     }
 
 
-def refuse_incomplete(register: str, typed: Typed) -> None:
+def chosen_rules(shop: Typed, folder: Path) -> RuleSet:
+    """The rule set a shop's form chooses; its rule file is looked for in `folder`.
+
+    Raises
+    ------
+    RuleSetRefused
+        No such rule set, or a file that can not be used, with the line.
+    """
+    name, file = str(shop.get("rule_set", "")).strip(), str(shop.get("rule_file", "")).strip()
+    named = rules.load(name or "generic")
+    if not file:
+        return named
+    return rules.load_file(folder / Path(file).expanduser(), over=named.name)
+
+
+def refuse_incomplete(register: str, typed: Typed, folder: Path) -> None:
     """Refuse a register's form that has wrong or missing fields."""
     answers = answer(REGISTERS[register], typed)
     fields = dict(answers.refusals)
     fields |= {path: f"Expected {label.lower()}." for path, label in answers.missing.items()}
     if register == "shop" and typed.get("rule_set"):
         try:
-            rules.load(str(typed["rule_set"]))
-        except RuleSetRefused:
-            fields["rule_set"] = f"Expected one of: {', '.join(rules.names())}."
+            chosen_rules(typed, folder)
+        except RuleSetRefused as refusal:
+            known = str(typed["rule_set"]).strip() in rules.names()
+            fields["rule_file" if known else "rule_set"] = (
+                str(refusal) if known else f"Expected one of: {', '.join(rules.names())}."
+            )
     if fields:
         raise StepRefused(REGISTERS[register].title, fields)

@@ -97,6 +97,8 @@ class Records(LeakRates):
             else:
                 raised = self.job(row.id).flags
             found += [_of_job(row.number, flag) for flag in raised]
+        if self.rule_trouble:
+            found.append(Flag("check", "rule-file", self.rule_trouble, "shop:shop"))
         found += [flag for line in self.cylinders() for flag in line.flags]
         found += [flag for line in self.leak_rates() for flag in self._leak_flags(line)]
         return list(flags.worst_first(tuple(found)))

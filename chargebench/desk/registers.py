@@ -65,7 +65,7 @@ class Registers(Opened):
         ChargebenchError
             An id that can not be one.
         """
-        refuse_incomplete(register, typed)
+        refuse_incomplete(register, typed, self.path.parent)
         row_id = row_id or self.next_id(register)
         if not _ID.fullmatch(row_id):
             raise ChargebenchError(
@@ -75,6 +75,8 @@ class Registers(Opened):
         self.ledger.put_row(
             register, row_id, as_row(typed), by=self.signer, happened_at=happened_at or now()
         )
+        if register == "shop":
+            self._ruled = None  # its file may say something else by now
         self._changed()
         return row_id
 

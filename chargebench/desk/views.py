@@ -39,6 +39,7 @@ class StepView:
     by: str = ""
     at: datetime | None = None
     reason: str = ""
+    rule_set: str = ""  # name and edition it was judged by
 
 
 @dataclass(frozen=True, slots=True)

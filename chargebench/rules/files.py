@@ -54,7 +54,7 @@ def load(name: str) -> RuleSet:
     return load_file(_folder() / f"{name}.toml")
 
 
-def load_file(path: Path) -> RuleSet:
+def load_file(path: Path, *, over: str = "") -> RuleSet:
     """A rule set from a file of the shop's own; it may extend a shipped one.
 
     Parameters
@@ -63,6 +63,8 @@ def load_file(path: Path) -> RuleSet:
         A rule file. With `extends = "us-federal"` in `[rule_set]` it holds only what differs:
         tables are laid over those of the extended set key by key, lists replace lists whole, and
         `drops` names tables of the extended set that do not hold.
+    over : str
+        Name of the shipped set the file must extend, unless it extends none; any where empty.
 
     Returns
     -------
@@ -78,7 +80,7 @@ def load_file(path: Path) -> RuleSet:
     ------
     Each figure of the rule set names its own.
     """
-    texts, table = _read(path)
+    texts, table = _read(path, over)
     place = Place(texts)
     identity = table.pop("rule_set")
     rule_set: RuleSet = build(RuleSet, identity | table, place)
@@ -86,7 +88,7 @@ def load_file(path: Path) -> RuleSet:
     return rule_set
 
 
-def _read(path: Path) -> tuple[tuple[Text, ...], dict[str, Any]]:
+def _read(path: Path, over: str = "") -> tuple[tuple[Text, ...], dict[str, Any]]:
     try:
         content = path.read_text("utf-8")
     except (OSError, UnicodeDecodeError) as error:
@@ -107,6 +109,8 @@ def _read(path: Path) -> tuple[tuple[Text, ...], dict[str, Any]]:
         return (text,), table
     if base not in names():
         (place / "extends").refuse(f"“{base}” is not one of {', '.join(names())}.")
+    if over and base != over:
+        (place / "extends").refuse(f"“{base}” is not the rule set chosen, {over}.")
     texts, under = _read(_folder() / f"{base}.toml")
     if not isinstance(drops, list):
         (place / "drops").refuse("expected a list.")

@@ -41,3 +41,8 @@ class RuleSet:
     recovery: Recovery | None = None
     leak_rate: LeakRate | None = None
     climate: Climate | None = None
+
+    @property
+    def called(self) -> str:
+        """Name and edition, as a verdict says by which rules it was reached."""
+        return f"{self.name} {self.edition}"

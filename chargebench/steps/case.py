@@ -46,6 +46,7 @@ class Signed:
     happened_at: datetime
     needed: bool = True
     reason: str = ""
+    rule_set: str = ""  # name and edition it was judged by
 
 
 @dataclass(frozen=True, slots=True)

@@ -47,8 +47,14 @@ SHOP = Form(
         Field("name", "Name", required=True, example="Larkmoor Cold"),
         Field("address", "Address", Asks.LONG_TEXT),
         Field("units", "Units shown", Asks.CHOICE, choices=("SI", "IP"), required=True),
-        Field("rule_set", "Rule set", required=True, hint="Limits and duties of one jurisdiction."),
         Field("certificate", "Company certificate", example="company certification number"),
+        Field("rule_set", "Rule set", required=True, hint="Limits and duties of one jurisdiction."),
+        Field(
+            "rule_file",
+            "Rule file of the shop",
+            example="larkmoor.toml",
+            hint="Figures of the shop's own, laid over the rule set; beside the shop's records.",
+        ),
     ),
 )
 SITE = Form(

@@ -22,6 +22,7 @@ from chargebench.steps import REGISTERS, Form, answer
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.formview import FormView
+from chargebench.ui.ruling import RulesSaid
 from chargebench.units import System
 
 _PERSON = "person_"
@@ -74,7 +75,7 @@ class FirstStart(QStackedWidget):
         self.make = QPushButton("&Make your shop")
         self.make.setProperty("weight", "main")
         self.sample = QPushButton("&Look at the sample")
-        self.form = FormView(FIRST, _NoShop(), choices={"rule_set": rules.names()}, taken="kb")
+        self.form = FormView(FIRST, _NoShop(), choices={"rule_set": rules.names()}, taken="kbf")
         self.says = wrapped(weight="refusal")
         self.says.hide()
         self.keep = QPushButton("&Keep records here")
@@ -83,6 +84,9 @@ class FirstStart(QStackedWidget):
         self.back = QPushButton("&Back")
         self.addWidget(self._choices())
         self.addWidget(self._page())
+        self.rules = RulesSaid(path.parent)
+        self.form.set_foot(self.rules)
+        self.rules.file_chosen.connect(lambda file: self.form.type_over({"rule_file": file}))
         self.form.put(_BEGIN)
         self.form.edited.connect(lambda _: self._tell())
         self._tell()
@@ -155,7 +159,10 @@ class FirstStart(QStackedWidget):
         self.form.focus_first()
 
     def _tell(self, refused: Mapping[str, str] | None = None) -> None:
-        self.form.tell(answer(FIRST, self.form.typed()), refused)
+        typed = self.form.typed()
+        if refusal := self.rules.show_typed(typed):
+            refused = {"rule_file": refusal, **(refused or {})}
+        self.form.tell(answer(FIRST, typed), refused)
 
     def make_shop(self) -> None:
         """Make the shop."""

@@ -16,17 +16,18 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.flags import Flag
-from chargebench.sources import cite
+from chargebench.sources import MARKS_SAID, cite, name
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.shapes import Shape
 
 
-def source_words(source: str) -> str:
-    """A source as printed: its short key with the place, the whole citation for a tooltip."""
+def source_words(source: str, mark: str = "") -> str:
+    """A source in full: its name with the place, the whole citation, how far it was checked."""
     key, _, _ = source.partition(",")
+    checked = f" This figure is {MARKS_SAID[mark]}." if mark in MARKS_SAID else ""
     try:
-        return f"{source}: {cite(key.strip())}"
+        return f"{name(source)}: {cite(key.strip())}.{checked}"
     except KeyError:
         return source
 
@@ -64,7 +65,7 @@ class FlagLine(QWidget):
         self._word.style().unpolish(self._word)
         self._word.style().polish(self._word)
         self._says.setText(flag.says)
-        self.setToolTip(source_words(flag.source) if flag.source else "")
+        self.setToolTip(source_words(flag.source, flag.mark) if flag.source else "")
         self.setAccessibleName(f"{flag.level}: {flag.says}")
 
     def text(self) -> str:
@@ -138,7 +139,7 @@ class FlagBar(QFrame):
         for flag in self._flags[1:]:
             column.addWidget(FlagLine(flag))
             if flag.source:
-                source = wrapped(source_words(flag.source), "faint")
+                source = wrapped(source_words(flag.source, flag.mark), "faint")
                 source.setContentsMargins(theme.em() * 2, 0, 0, theme.em() // 3)
                 column.addWidget(source)
         column.addStretch()

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
+from chargebench import sources
 from chargebench.desk import Desk, LeakRateLine, UsageRow, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
@@ -63,8 +64,7 @@ def flag_columns() -> Sequence[Column[Flag]]:
     return (
         Column("Level", lambda flag: flag.level.upper(), 6, shape=lambda flag: flag.level),
         Column("What, by how much, what to do", lambda flag: flag.says, 30, grows=True),
-        Column("Source", lambda flag: flag.source, 14),
-        Column("Known", lambda flag: flag.mark, 6),
+        Column("Source", lambda flag: sources.said(flag.source, flag.mark), 20),
     )
 
 
@@ -117,6 +117,7 @@ def leak_words(row: LeakRateLine, desk: Desk) -> str:
     says = [f"{row.equipment_id} {row.name}."]
     says += [f"Added: {added}."] if added else ["Nothing added yet."]
     says += [f"Due: {due}."] if due else []
+    says += [f"Judged by {desk.rule_set.called}."]
     return " ".join(says)
 
 
@@ -130,6 +131,7 @@ def entry_columns(desk: Desk) -> Sequence[Column[Entry]]:
         Column("Happened", lambda entry: moment(entry.happened_at), 10),
         Column("Recorded", lambda entry: moment(entry.recorded_at), 10),
         Column("By", lambda entry: names.get(entry.by, entry.by), 8),
+        Column("Rules", lambda entry: str(entry.payload.get("rule_set", "")), 9),
         Column("Hash, first digits", lambda entry: entry.hash[:12], 9),
     )
 

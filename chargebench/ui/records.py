@@ -206,7 +206,7 @@ class RecordsArea(RecordsPage):
             self._want_job(found.id if found else None)
         elif kind == "cylinder":
             self.cylinder_wanted.emit(name)
-        elif kind in ("equipment", "instrument", "person"):
+        elif kind in ("equipment", "instrument", "person", "shop"):
             make_row(self._desk, kind, self, lambda _: self._notifier.changed.emit(), row_id=name)
 
     def _changed(self) -> None:

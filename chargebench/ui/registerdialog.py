@@ -11,6 +11,7 @@ from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import REGISTERS
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.ruling import RulesSaid
 
 
 class RegisterDialog(QDialog):
@@ -36,7 +37,7 @@ class RegisterDialog(QDialog):
         self.setWindowTitle(f"{verb} {form.title.lower()}")
         self.setWindowModality(Qt.WindowModality.WindowModal)
         choices = {"rule_set": tuple(rules.names())} if register == "shop" else {}
-        self.form = FormView(form, desk, choices=choices, taken="sc")
+        self.form = FormView(form, desk, choices=choices, taken="scf")
         self.says = wrapped(weight="refusal")
         self.says.hide()
         self._asked = False
@@ -57,6 +58,10 @@ class RegisterDialog(QDialog):
         layout.addWidget(self._buttons())
         room = parent.window().size()
         self.resize(min(theme.em() * 36, room.width()), min(theme.em() * 40, room.height() - 40))
+        self.rules = RulesSaid(desk.path.parent) if register == "shop" else None
+        if self.rules is not None:
+            self.form.set_foot(self.rules)
+            self.rules.file_chosen.connect(lambda file: self.form.type_over({"rule_file": file}))
         self.form.put(desk.row(register, row_id) if row_id else preset or {})
         self._began = self.form.typed()
         self.form.edited.connect(lambda _: self._tell())
@@ -78,7 +83,10 @@ class RegisterDialog(QDialog):
         return box
 
     def _tell(self, refused: Mapping[str, str] | None = None) -> None:
-        self.form.tell(self._desk.check_row(self._register, self.form.typed()), refused)
+        typed = self.form.typed()
+        if self.rules is not None and (refusal := self.rules.show_typed(typed)):
+            refused = {"rule_file": refusal, **(refused or {})}
+        self.form.tell(self._desk.check_row(self._register, typed), refused)
 
     def save(self) -> None:
         """Save the row; it becomes an entry with before and after."""

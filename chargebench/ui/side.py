@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from chargebench import sources
 from chargebench.desk.views import Look
 from chargebench.steps import Case, Figure, Worked
 from chargebench.ui import theme
@@ -18,7 +19,7 @@ from chargebench.units import System
 LONG = 40  # characters; a value longer than this is a sentence and is not set bold
 
 
-class _FigureLine(QWidget):
+class FigureLine(QWidget):
     """One figure on two or three lines."""
 
     def __init__(self) -> None:
@@ -49,10 +50,10 @@ class _FigureLine(QWidget):
         if figure.limit is not None:
             said.append(f"against {value_of(figure.limit, system, like=figure.value)}")
         if figure.source:
-            said.append(figure.source + (f" [{figure.mark}]" if figure.mark else ""))
+            said.append(sources.said(figure.source, figure.mark))
         self.against.setText(" · ".join(said))
         self.against.setVisible(bool(said))
-        self.setToolTip(source_words(figure.source) if figure.source else "")
+        self.setToolTip(source_words(figure.source, figure.mark) if figure.source else "")
         self.setAccessibleName(f"{figure.label}: {self.value.text()}, {self.against.text()}")
 
 
@@ -75,7 +76,7 @@ class SidePanel(QScrollArea):
         self._column.setSpacing(theme.em() // 6)
         self._empty = wrapped("What is typed is worked out here.", "faint")
         self._sentences: list[QLabel] = []
-        self._figures: list[_FigureLine] = []
+        self._figures: list[FigureLine] = []
         self._column.addWidget(self._empty)
         self._column.addStretch()
         self.setWidget(page)
@@ -126,7 +127,7 @@ class SidePanel(QScrollArea):
 
     def _show_figures(self, worked: Worked) -> None:
         while len(self._figures) < len(worked.figures):
-            line = _FigureLine()
+            line = FigureLine()
             self._column.insertWidget(self._column.count() - 1, line)
             self._figures.append(line)
         for place, line in enumerate(self._figures):

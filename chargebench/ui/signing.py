@@ -146,7 +146,8 @@ class SignStrip(QFrame):
         if not is_open:
             when = at(step.at) if step.at else ""
             word = "Signed" if step.state == "signed" else f"Not needed ({step.reason}); signed"
-            self.will.setText(f"{word} by {step.by}, {when}, entry {step.number}.")
+            judged = f" Judged by {step.rule_set}." if step.rule_set else ""
+            self.will.setText(f"{word} by {step.by}, {when}, entry {step.number}.{judged}")
         elif not job_open:
             self.will.setText("The job is closed; open it again with a reason to record here.")
 

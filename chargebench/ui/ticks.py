@@ -7,6 +7,7 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QLabel, QVBoxLayout, QWidget
 
+from chargebench import sources
 from chargebench.desk.views import TickLine
 from chargebench.steps import Answers, Field
 from chargebench.steps.form import TypedLine
@@ -55,9 +56,9 @@ class _Line(QWidget):
         self.box = TickBox()
         self.box.setFixedSize(theme.target(), theme.target())
         self.box.setAccessibleName(line.text)
-        self.box.setAccessibleDescription(line.source)
+        self.box.setAccessibleDescription(sources.said(line.source, line.mark))
         self.text = wrapped(line.text)
-        self.under = wrapped(line.source, "faint")
+        self.under = wrapped(sources.said(line.source, line.mark), "faint")
         self.text.installEventFilter(self)
         layout = QGridLayout(self)
         layout.setContentsMargins(0, 0, 0, theme.em() // 3)
@@ -71,7 +72,7 @@ class _Line(QWidget):
     def tell(self, tick: TypedLine | None, person: str) -> None:
         """Show whether it is ticked, by whom and when."""
         self.box.setChecked(tick is not None)
-        said = [self.line.source] if self.line.source else []
+        said = [sources.said(self.line.source, self.line.mark)] if self.line.source else []
         if tick is not None:
             said.insert(0, f"ticked by {person}, {_at(tick.get('at', ''))}")
         self.under.setText(" · ".join(said))

@@ -6,8 +6,8 @@ Nothing heavy is imported here: the shell paints first, areas are made when firs
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QKeySequence, QPaintEvent, QResizeEvent, QShortcut
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QKeySequence, QPaintEvent, QShortcut
 from PySide6.QtWidgets import (
     QApplication,
     QButtonGroup,
@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from chargebench.ui import theme
 from chargebench.ui.notifier import Notifier
+from chargebench.ui.oneline import OneLine
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -34,37 +35,8 @@ KEYS = (
     "F1 keys · Alt+1 2 3 areas · Ctrl+N new job · Ctrl+F find · Ctrl+↑ ↓ steps · "
     "F6 steps or form · Ctrl+Return sign · F8 flags · F9 worked out · "
     "F11 bench display · Ctrl+Z undo · Ctrl+T now · Ctrl+Shift+Delete take a line away · "
-    "Ctrl+Plus text size"
+    "Ctrl+, shop and rules · Ctrl+Plus text size"
 )
-
-
-class _OneLine(QLabel):
-    """One line of text that gives way where there is no room."""
-
-    def __init__(self, text: str = "") -> None:
-        super().__init__()
-        self._whole = text
-        self.setTextFormat(Qt.TextFormat.PlainText)
-
-    def say(self, text: str) -> None:
-        """Write."""
-        self._whole = text
-        self.setToolTip(text)
-        self._elide()
-
-    def _elide(self) -> None:
-        self.setText(
-            self.fontMetrics().elidedText(self._whole, Qt.TextElideMode.ElideRight, self.width())
-        )
-
-    def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
-        """Nothing."""
-        return QSize(0, super().minimumSizeHint().height())
-
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
-        """Cut again."""
-        super().resizeEvent(event)
-        self._elide()
 
 
 class MainWindow(QMainWindow):
@@ -82,6 +54,7 @@ class MainWindow(QMainWindow):
         self._areas: dict[int, QWidget] = {}
         self._bench: BenchArea | None = None
         self._units = ""
+        self._told = ""  # about the rule file; said once
         self._was_painted = False
         self.stack = QStackedWidget()
         self._waiting = QLabel("Opening the shop's records …")
@@ -102,14 +75,19 @@ class MainWindow(QMainWindow):
             tab.setEnabled(False)
             self._tabs.addButton(tab, place)
             top.addWidget(tab)
-        self.shop = _OneLine()
+        self.shop = OneLine()
         self.shop.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self.settings = QPushButton("Shop…")
+        self.settings.setProperty("weight", "area")
+        self.settings.setToolTip("Ctrl+,: name, address, units, rule set")
+        self.settings.hide()
         self.signs = QComboBox()
         self.signs.setAccessibleName("Who signs")
         self.signs.setToolTip("Who signs")
         self.signs.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.signs.hide()
         top.addWidget(self.shop, 1)
+        top.addWidget(self.settings)
         top.addSpacing(theme.em() // 2)
         top.addWidget(self.signs)
         self.notice = QFrame()
@@ -122,7 +100,7 @@ class MainWindow(QMainWindow):
         notice.addWidget(self.notice_says, 1)
         notice.addWidget(self.notice_close)
         self.notice.hide()
-        self.foot = _OneLine()
+        self.foot = OneLine()
         self.foot.setProperty("weight", "faint")
         self.foot.setContentsMargins(theme.em() // 2, 2, theme.em() // 2, 4)
         page = QWidget()
@@ -140,6 +118,7 @@ class MainWindow(QMainWindow):
         self._tabs.idClicked.connect(self.show_area)
         self.notice_close.clicked.connect(lambda _: self.notice.hide())
         self.signs.activated.connect(self._person_chosen)
+        self.settings.clicked.connect(lambda _: self.change_shop())
         self.notifier.changed.connect(self._read_top)
         keys: dict[str, Callable[[], object]] = {
             "Alt+1": lambda: self.show_area(0),
@@ -149,6 +128,7 @@ class MainWindow(QMainWindow):
             "Ctrl+=": lambda: self.text_size(1),
             "Ctrl+-": lambda: self.text_size(-1),
             "F1": lambda: self.tell(KEYS),
+            "Ctrl+,": self.change_shop,
         }
         for key, act in keys.items():
             QShortcut(QKeySequence(key), self).activated.connect(act)
@@ -164,6 +144,7 @@ class MainWindow(QMainWindow):
         self._desk = desk
         for tab in self._tabs.buttons():
             tab.setEnabled(True)
+        self.settings.show()
         self._read_top()
         self.show_area(0)
 
@@ -174,7 +155,10 @@ class MainWindow(QMainWindow):
         self._units = self._desk.units
         shop = self._desk.shop
         units = "g | °C" if self._desk.units == "SI" else "oz | °F"
-        self.shop.say(f"{shop.get('name', '')}   {units}   {shop.get('rule_set', '')}")
+        self.shop.say(f"{shop.get('name', '')}   {units}   {self._desk.rule_set.called}")
+        if self._desk.rule_trouble not in ("", self._told):
+            self.tell(self._desk.rule_trouble)
+        self._told = self._desk.rule_trouble
         people = {key: row.get("name", key) for key, row in self._desk.rows("person").items()}
         if [self.signs.itemData(n) for n in range(self.signs.count())] != list(people):
             self.signs.clear()
@@ -182,6 +166,19 @@ class MainWindow(QMainWindow):
                 self.signs.addItem(name, key)
         self.signs.setCurrentIndex(self.signs.findData(self._desk.person))
         self.signs.setVisible(bool(people))
+
+    def change_shop(self) -> None:
+        """Change the shop's name, address, units, rule set and rule file."""
+        if self._desk is None:
+            return
+        from chargebench.ui.registerdialog import make_row
+
+        make_row(self._desk, "shop", self, lambda _: self._shop_changed(), row_id="shop")
+
+    def _shop_changed(self) -> None:
+        assert self._desk is not None
+        self.notifier.changed.emit()
+        self.say(f"Shop saved; {self._desk.rule_set.called} from now on.")
 
     def _person_chosen(self, place: int) -> None:
         assert self._desk is not None

@@ -94,11 +94,15 @@ def test_that_flags_lead_to_what_they_are_about(
     assert wanted.args == ["C-099"]
 
 
-def test_that_every_equipment_has_its_leak_rate_row(qtbot: QtBot, records: RecordsArea) -> None:
+def test_that_every_equipment_has_its_leak_rate_row(
+    qtbot: QtBot, records: RecordsArea, desk: Desk
+) -> None:
     records.show_view(LEAKS)
     settled(qtbot, records)
     assert [row.equipment_id for row in records.leaks.rows] == ["E-203"]
-    assert records.detail.text() == "E-203 Bakery freezer. Nothing added yet."
+    assert records.detail.text() == (
+        f"E-203 Bakery freezer. Nothing added yet. Judged by {desk.rule_set.called}."
+    )
 
 
 def test_that_entries_say_what_they_are_about(records: RecordsArea) -> None:
