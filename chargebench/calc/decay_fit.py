@@ -25,6 +25,7 @@ _ANGLES = np.linspace(0.0, 2 * math.pi, 64, endpoint=False)
 _CIRCLE = np.vstack([np.zeros(2), np.stack([np.cos(_ANGLES), np.sin(_ANGLES)], axis=1)])
 _LAG = 0.5  # min, of a slow gauge: tried beside none
 _SHARE = 0.01  # usual scatter of a gauge, weighed against the step of its display
+_LEAST_SHARE = 1e-4  # of the highest reading: no reading is weighed as if its doubt were less
 _LEAST_FOR_STRAYS = 8  # readings; with fewer none is set aside
 
 
@@ -61,6 +62,7 @@ class Fit:
     information: dict[str, float]  # AICc of each shape that has readings enough
     best_slope: float  # Pa/min
     settled: float  # Pa: level and bend of the best shape without its line, at the end
+    scatter: float  # of the readings about the best shape, risen or fallen, relative
     lag: float  # min, of the gauge
     stray: int | None  # place of the reading set aside
     _origin: float = field(repr=False, compare=False)
@@ -161,8 +163,10 @@ def _stray(found: Family, readings: Readings, floor: float, limit: float) -> int
 def _scatter(pressures: Array, steps: Array, noise_floor: float) -> tuple[Array, float]:
     """Standard deviation of each reading to a factor, and the least square of that factor."""
     rounding = steps**2 / 12  # JCGM100, 4.3.7
-    scatter = np.sqrt(pressures**2 + rounding / _SHARE**2)
-    return scatter, float(np.mean(((noise_floor * pressures) ** 2 + rounding) / scatter**2))
+    # The doubt of a gauge stops falling with its reading somewhere: four decades below is enough.
+    believed = np.maximum(pressures, pressures.max() * _LEAST_SHARE)
+    scatter = np.sqrt(believed**2 + rounding / _SHARE**2)
+    return scatter, float(np.mean(((noise_floor * believed) ** 2 + rounding) / scatter**2))
 
 
 def fit(
@@ -172,11 +176,12 @@ def fit(
     *,
     noise_floor: float,
     stray_limit: float,
-) -> Fit:
+) -> Fit | None:
     """Fit all shapes to readings in order of time, at three or more times.
 
     `steps` are those of the display; they and `noise_floor`, the least relative scatter believed,
-    keep readings that agree better than the gauge can from being proof.
+    keep readings that agree better than the gauge can from being proof. None: one reading weighs so
+    much, or others are so near in time, that a line can not be told from a level.
     """
     times, pressures = np.asarray(minutes, dtype=float), np.asarray(pascals, dtype=float)
     display = np.asarray(steps, dtype=float)
@@ -187,6 +192,8 @@ def fit(
     if stray is not None:
         readings = readings.without(stray)
         found = _with_lag(readings)
+    if not len(found.line.residual):
+        return None
     hidden = float(display.max())
     return _limits(readings, found, origin=float(times[0]), floor=floor, hidden=hidden, stray=stray)
 
@@ -232,6 +239,7 @@ def _limits(
         information=information,
         best_slope=slope,
         settled=float(full.parameters[0, 0]) + full.rise(length) - slope * length,
+        scatter=math.sqrt(min(shapes.least() for shapes in found) / freedom),
         lag=found.constant.lag,
         stray=stray,
         _origin=origin,

@@ -1,5 +1,10 @@
 """Decay test after evacuation: tight, moisture, leak or not yet decided, and the leak left open.
 
+A leak is straight while the pressure is far below the air's; water levels off; outgassing may rise
+as a logarithm; a gauge may lag by 30 s. One reading is set aside if it is further than
+`DecayLimits.stray` standard deviations from every shape that the others fit. The pressure of water
+follows the temperature: a straight part that `DecayLimits.warming` explains proves no leak.
+
 Numbers come as minutes and absolute pascals, for they are many. The verdict is never turned into
 grams a year: the flow through a leak under vacuum and under pressure differ by a factor of 14 to
 28 between viscous and molecular flow, and a liquid-side leak passes far more.
@@ -33,6 +38,7 @@ NOT_WATER = (
     "alone. Refrigerant out of the oil or a leak stays possible."
 )
 FALLS = "The pressure falls: shut the pump off, let the temperature settle, and start again."
+SCATTERS = "The readings scatter too much to tell: look at the gauge, its place and its hose."
 _FALLEN = 0.8  # of the first readings, by the last: 2 K of cooling over water make 0.88
 MICRON_PA = 101_325 / 760_000  # NISTSP811, B.8: 1 mmHg = 133.3224 Pa
 _WATER_PER_KELVIN = 0.062  # IAPWS-SR1: 2339 Pa at 20 °C, 2488 Pa at 21 °C
@@ -65,6 +71,7 @@ class DecayLimits:
     noise_floor: float = 0.003  # relative scatter below which agreement is not believed
     stray: float = 5.0  # standard deviations of the others: a reading further off is set aside
     outgassing_most: float = 3_000.0  # micron: a rise above is not slow outgassing of surfaces
+    scatter_most: float = 0.25  # of the readings about the best shape: more is no measurement
     warming: float = 0.1  # K/min: a straight part that this gives over water is no leak
 
 
@@ -128,9 +135,9 @@ def judge(
     pascals : sequence of float [Pa], shape (n,)
         Absolute pressures, above zero.
     limits : DecayLimits [micron/min, micron, min]
-        Of the decision rule.
+        Of the rule.
     water_pa : float [Pa] or None
-        Vapour pressure of water at the coldest spot measured; moisture alone can not rise above.
+        Vapour pressure of water at the coldest spot; moisture alone can not rise above.
     steps : sequence of float [Pa], shape (n,), or None
         Step of the display at each reading; None: no coarser than `limits.noise_floor`.
 
@@ -146,12 +153,7 @@ def judge(
 
     Notes
     -----
-    p(t) = p0 + (Q/V) t + b (1 - exp(-t/tau)): a leak is straight while p is far below the air's;
-    water levels off; outgassing may rise as a logarithm; a gauge may lag by 30 s. Limits: profile
-    likelihood, 95 %, and no narrower than one step of the display over the test. One reading is
-    set aside if it is more than `limits.stray` standard deviations from every shape the others
-    fit. Water's pressure follows the temperature: a straight part that `limits.warming` explains
-    is no proof of a leak.
+    p(t) = p0 + (Q/V) t + b (1 - exp(-t/tau)); limits: profile, 95 %, at least a display's step.
 
     Source
     ------
@@ -159,22 +161,21 @@ def judge(
     """
     readings = _in_order(minutes, pascals, steps)
     length = readings[-1][0] - readings[0][0] if readings else 0.0
-    if len({round(at, 3) for at, *_ in readings}) < 3:
-        return _undecided("At least three readings at different times are needed.", length, limits)
-    times, pressures, shown = zip(*readings, strict=True)
-    fitted = fit(times, pressures, shown, noise_floor=limits.noise_floor, stray_limit=limits.stray)
+    if (fitted := _fit(readings, limits)) is None:
+        return _undecided(
+            "At least three readings at clearly different times are needed.", length, limits
+        )
     word, reason = _doubted(*_word(fitted, length, limits), fitted, readings, water_pa)
-    gain = 1 + limits.gauge_gain
-    firm = length >= limits.minutes_firm and word is not DecayWord.UNDECIDED
+    gain, known = 1 + limits.gauge_gain, word is not DecayWord.UNDECIDED
     return DecayVerdict(
         word=word,
-        firm=firm,
+        firm=(firm := known and length >= limits.minutes_firm),
         reason=reason,
         minutes=length,
         minutes_more=0.0 if firm else _minutes_more(fitted, length, limits),
         slope_upper=fitted.slope.high * gain,
         slope_lower=fitted.slope.low / gain,
-        set_aside=None if fitted.stray is None else times[fitted.stray],
+        set_aside=None if fitted.stray is None else readings[fitted.stray][0],
         fit=fitted,
     )
 
@@ -196,6 +197,13 @@ def _in_order(
             "is below its range: enter the smallest figure it can show."
         )
     return readings
+
+
+def _fit(readings: Sequence[_Row], limits: DecayLimits) -> Fit | None:
+    if len({round(at, 3) for at, *_ in readings}) < 3:
+        return None
+    times, pressures, steps = zip(*readings, strict=True)
+    return fit(times, pressures, steps, noise_floor=limits.noise_floor, stray_limit=limits.stray)
 
 
 def _doubted(
@@ -229,6 +237,8 @@ def _word(fitted: Fit, length: float, limits: DecayLimits) -> tuple[DecayWord, s
     """The decision rule, in order: tight, leak, moisture, otherwise not yet decided."""
     if length < limits.minutes_least:
         return DecayWord.UNDECIDED, f"A test under {limits.minutes_least:g} min tells too little."
+    if fitted.scatter > limits.scatter_most:
+        return DecayWord.UNDECIDED, SCATTERS
     slope_least = limits.slope_allowed * MICRON_PA
     rise_most = (limits.slope_allowed * length + limits.rise_allowed) * MICRON_PA
     open_most = (limits.slope_open + limits.rise_allowed / length) * MICRON_PA
