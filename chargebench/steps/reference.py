@@ -1,0 +1,320 @@
+"""Saturation of a refrigerant as a table and a chart: range, step and units as asked."""
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from chargebench.errors import OutsideDomain, ReadingRefused
+from chargebench.fluids import Saturation, saturation
+from chargebench.steps.form import Answers, Asks, Field, Form
+from chargebench.steps.forms.common import AIR, reading
+from chargebench.units import (
+    RULES,
+    STANDARD_ATMOSPHERE,
+    Kind,
+    Q,
+    Quantity,
+    System,
+    absolute,
+    air_pressure_at,
+    show,
+)
+
+ROWS_MOST = 400
+CHART_POINTS = 90
+BY_TEMPERATURE, BY_PRESSURE = "temperature", "pressure"
+TEMPERATURES = ("°C", "°F", "K")
+# Every unit a pressure can be typed in, once; those of a gauge are above the air's pressure.
+PRESSURES = tuple(
+    dict.fromkeys(
+        unit.label for unit in RULES[Kind.PRESSURE].units.values() if unit.label != "inHg vac"
+    )
+)
+DENSITIES = {"kg/m³": "kg/m**3", "kg/L": "kg/L", "lb/ft³": "lb/ft**3", "lb/gal": "lb/gallon"}
+
+
+def _form(by: str, range_fields: tuple[Field, ...]) -> Form:
+    return Form(
+        f"reference-{by}",
+        "Reference",
+        "Saturation of a refrigerant in any range and units, and what is known of it.",
+        (
+            Field("refrigerant", "Refrigerant", Asks.REFRIGERANT, required=True, example="R290"),
+            *range_fields,
+            Field(
+                "temperature", "Temperature in", Asks.CHOICE, choices=TEMPERATURES, required=True
+            ),
+            Field("pressure", "Pressure in", Asks.CHOICE, choices=PRESSURES, required=True),
+            Field("density", "Density in", Asks.CHOICE, choices=tuple(DENSITIES), required=True),
+            Field("site", "Gauge at site", Asks.ROW, register="site"),
+            AIR,
+        ),
+    )
+
+
+FORMS = {
+    BY_TEMPERATURE: _form(
+        BY_TEMPERATURE,
+        (
+            reading("low", "From", Kind.TEMPERATURE, "-40 °C", required=True),
+            reading("high", "To", Kind.TEMPERATURE, "60 °C", required=True),
+            reading("step", "In steps of", Kind.DIFFERENCE, "5 K", required=True),
+        ),
+    ),
+    BY_PRESSURE: _form(
+        BY_PRESSURE,
+        (
+            reading("low", "From", Kind.PRESSURE, "0 psig", required=True),
+            reading("high", "To", Kind.PRESSURE, "300 psig", required=True),
+            reading("step", "In steps of", Kind.PRESSURE, "10 psig", required=True),
+        ),
+    ),
+}
+_USUAL: dict[System, dict[str, str]] = {
+    "SI": {
+        "low": "-50 °C",
+        "high": "60 °C",
+        "step": "5 K",
+        "temperature": "°C",
+        "pressure": "bar(g)",
+        "density": "kg/m³",
+    },
+    "IP": {
+        "low": "-60 °F",
+        "high": "150 °F",
+        "step": "5 °F",
+        "temperature": "°F",
+        "pressure": "psig",
+        "density": "lb/ft³",
+    },
+}
+_BY_PRESSURE: dict[System, dict[str, str]] = {
+    "SI": {"low": "0 bar(g)", "high": "25 bar(g)", "step": "0.5 bar(g)"},
+    "IP": {"low": "0 psig", "high": "400 psig", "step": "10 psig"},
+}
+
+
+def usual(system: System, refrigerant: str, by: str = BY_TEMPERATURE) -> dict[str, str]:
+    """What stands in the form at first."""
+    pressed = _BY_PRESSURE[system] if by == BY_PRESSURE else {}
+    return {"refrigerant": refrigerant, **_USUAL[system], **pressed}
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """A unit a column is in; a gauge's pressure is above the air's."""
+
+    label: str
+    unit: str
+    gauge: bool = False
+    air: Quantity = STANDARD_ATMOSPHERE
+
+    def of(self, quantity: Quantity) -> float:
+        """A quantity's number in this unit."""
+        above = quantity - self.air if self.gauge else quantity
+        return float(above.m_as(self.unit))
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """One row: temperature at bubble and at dew, pressures and densities, as numbers."""
+
+    bubble_temperature: float
+    dew_temperature: float
+    bubble_pressure: float
+    dew_pressure: float
+    liquid_density: float
+    vapour_density: float
+
+
+@dataclass(frozen=True, slots=True)
+class Tabled:
+    """A table and a chart of one refrigerant's saturation."""
+
+    refrigerant: str
+    by: str
+    glides: bool  # bubble and dew differ
+    heads: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    points: tuple[Point, ...]
+    chart: tuple[tuple[float, float, float], ...]  # temperature, bubble and dew pressure
+    temperature: Scale
+    pressure: Scale
+    says: tuple[str, ...]
+
+
+def air_at(answers: Answers, site: Answers) -> Quantity:
+    """Air pressure as typed, else by the site's height, else the standard atmosphere."""
+    typed = answers.reading("air_pressure")
+    if typed is not None:
+        return absolute(typed, STANDARD_ATMOSPHERE)
+    height = site.quantity("elevation")
+    return STANDARD_ATMOSPHERE if height is None else air_pressure_at(height)
+
+
+def tabled(answers: Answers, by: str, site: Answers) -> Tabled:
+    """The table asked for.
+
+    Raises
+    ------
+    ReadingRefused
+        A range or step that can not be understood or gives too many rows.
+    """
+    name = answers.text("refrigerant")
+    curve = saturation(name)
+    air = air_at(answers, site)
+    temperature = _scale(Kind.TEMPERATURE, answers.text("temperature"), air)
+    pressure = _scale(Kind.PRESSURE, answers.text("pressure"), air)
+    asked = _asked(answers, by, air, temperature, pressure)
+    density = answers.text("density")
+    unit = DENSITIES[density]
+    points = tuple(_points(curve, by, asked, (temperature, pressure, unit)))
+    glides = any(abs(each.bubble_pressure / each.dew_pressure - 1) > 1e-6 for each in points)
+    left_out = len(asked) - len(points)
+    return Tabled(
+        refrigerant=name,
+        by=by,
+        glides=glides,
+        heads=_heads(by, temperature.label, pressure.label, density),
+        rows=tuple(_row(by, each, pressure) for each in points),
+        points=points,
+        chart=tuple(_chart(curve, points, temperature, pressure)),
+        temperature=temperature,
+        pressure=pressure,
+        says=_says(curve, left_out, temperature, pressure),
+    )
+
+
+def _scale(kind: Kind, label: str, air: Quantity) -> Scale:
+    unit = next(each for each in RULES[kind].units.values() if each.label == label)
+    return Scale(label, str(unit.pint), unit.gauge, air)
+
+
+def _asked(
+    answers: Answers, by: str, air: Quantity, temperature: Scale, pressure: Scale
+) -> list[Quantity]:
+    """The temperatures or pressures the rows are asked for at."""
+    kind, scale = (
+        (Kind.PRESSURE, pressure) if by == BY_PRESSURE else (Kind.TEMPERATURE, temperature)
+    )
+    low, high = (_limit(answers, key, kind, air) for key in ("low", "high"))
+    step = _step(answers, kind, scale)
+    first, last = scale.of(low), scale.of(high)
+    if not (step > 0 and last >= first):
+        raise ReadingRefused("Expected a step above zero, and a range from low to high.")
+    count = math.floor((last - first) / step + 1e-9) + 1
+    if count > ROWS_MOST:
+        raise ReadingRefused(f"Expected a step that gives at most {ROWS_MOST} rows; got {count}.")
+    zero = scale.air if scale.gauge else Q(0, "Pa")
+    if by == BY_PRESSURE:
+        return [Q(first + step * place, scale.unit).to("Pa") + zero for place in range(count)]
+    return [Q(first + step * place, scale.unit) for place in range(count)]
+
+
+def _limit(answers: Answers, key: str, kind: Kind, air: Quantity) -> Quantity:
+    typed = answers.reading(key)
+    assert typed is not None, key
+    return absolute(typed, air) if kind is Kind.PRESSURE else typed.quantity
+
+
+def _step(answers: Answers, kind: Kind, scale: Scale) -> float:
+    typed = answers.quantity("step")
+    assert typed is not None
+    if kind is Kind.PRESSURE:
+        return float(typed.m_as(scale.unit))
+    kelvin = float(typed.m_as("kelvin"))
+    return kelvin * 9 / 5 if scale.label == "°F" else kelvin
+
+
+def _points(
+    curve: Saturation, by: str, asked: Sequence[Quantity], units: tuple[Scale, Scale, str]
+) -> Iterator[Point]:
+    """The rows inside the curves' domain; what lies outside is left out."""
+    temperature, pressure, density = units
+    for each in asked:
+        try:
+            bubble, dew = (
+                (curve.bubble_temperature(each), curve.dew_temperature(each))
+                if by == BY_PRESSURE
+                else (each, each)
+            )
+            yield Point(
+                temperature.of(bubble),
+                temperature.of(dew),
+                pressure.of(curve.bubble_pressure(bubble)),
+                pressure.of(curve.dew_pressure(dew)),
+                curve.liquid_density(bubble).m_as(density),
+                curve.vapour_density(dew).m_as(density),
+            )
+        except OutsideDomain:
+            continue
+
+
+def _chart(
+    curve: Saturation, points: Sequence[Point], temperature: Scale, pressure: Scale
+) -> Iterator[tuple[float, float, float]]:
+    """Bubble and dew pressure over the temperatures of the table."""
+    if not points:
+        return
+    first = min(points[0].bubble_temperature, points[0].dew_temperature)
+    last = max(points[-1].bubble_temperature, points[-1].dew_temperature)
+    for place in range(CHART_POINTS + 1):
+        at = first + (last - first) * place / CHART_POINTS
+        here = Q(at, temperature.unit)
+        try:
+            bubble, dew = curve.bubble_pressure(here), curve.dew_pressure(here)
+        except OutsideDomain:
+            continue
+        yield at, pressure.of(bubble), pressure.of(dew)
+
+
+def _heads(by: str, temperature: str, pressure: str, density: str) -> tuple[str, ...]:
+    first = (
+        (f"Pressure [{pressure}]", f"Bubble [{temperature}]", f"Dew [{temperature}]")
+        if by == BY_PRESSURE
+        else (f"Temperature [{temperature}]", f"Bubble [{pressure}]", f"Dew [{pressure}]")
+    )
+    return (*first, f"Liquid [{density}]", f"Vapour [{density}]")
+
+
+def _row(by: str, point: Point, pressure: Scale) -> tuple[str, ...]:
+    bubble, dew = (
+        _number(each, _places(each + _air(pressure)))
+        for each in (point.bubble_pressure, point.dew_pressure)
+    )
+    first = (
+        (bubble, _number(point.bubble_temperature, 2), _number(point.dew_temperature, 2))
+        if by == BY_PRESSURE
+        else (_number(point.bubble_temperature, _fine(point.bubble_temperature)), bubble, dew)
+    )
+    densities = (point.liquid_density, point.vapour_density)
+    return (*first, *(_number(each, _places(each)) for each in densities))
+
+
+def _fine(temperature: float) -> int:
+    """Places that tell rows of a fine step apart."""
+    return 1 if abs(temperature * 10 - round(temperature * 10)) < 1e-6 else 2
+
+
+def _air(pressure: Scale) -> float:
+    return float(pressure.air.m_as(pressure.unit)) if pressure.gauge else 0.0
+
+
+def _places(size: float) -> int:
+    """Decimal places that leave four digits that count; a gauge's by its absolute pressure."""
+    return max(0, 3 - math.floor(math.log10(size))) if size > 0 else 3
+
+
+def _number(value: float, places: int) -> str:
+    text = f"{value:.{places}f}"
+    return (text[1:] if float(text) == 0 and text.startswith("-") else text).replace("-", "\u2212")
+
+
+def _says(curve: Saturation, left_out: int, temperature: Scale, pressure: Scale) -> tuple[str, ...]:
+    says: list[str] = []
+    if pressure.gauge:
+        says.append(f"Gauge pressures where the air has {show(pressure.air, 'hPa', 1)}.")
+    if left_out:
+        low, high = (show(each, temperature.unit, 1) for each in curve.domain)
+        says.append(f"The curves hold from {low} to {high}; {left_out} rows outside are left out.")
+    return tuple(says)
