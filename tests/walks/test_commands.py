@@ -179,7 +179,9 @@ def test_that_a_bad_job_file_is_refused_whole(
 
 
 def test_that_a_job_file_that_is_not_there_is_refused(run: Prompt, tmp_path: Path) -> None:
-    _refused(run.on_shop("take-in", tmp_path / "none.json"), "none.json")
+    said = run.on_shop("take-in", tmp_path / "none.json")
+    _refused(said, "none.json")
+    assert said.out == ""
 
 
 def test_that_verify_says_what_it_checked(run: Prompt) -> None:
@@ -251,7 +253,9 @@ def test_that_a_file_that_is_no_shop_is_refused_and_left(
 
 def test_that_a_folder_that_can_not_be_made_is_refused(run: Prompt, tmp_path: Path) -> None:
     (tmp_path / "file").write_text("in the way", encoding="utf-8")
-    _refused(run.on_shop("export", "--out", tmp_path / "file" / "out"), "Expected a folder")
+    said = run.on_shop("export", "--out", tmp_path / "file" / "out")
+    _refused(said, "Expected a folder")
+    assert said.out == ""
 
 
 def test_that_the_program_runs_as_a_module(run: Prompt) -> None:
