@@ -19,6 +19,7 @@ from statistics import median
 from chargebench.calc.decay_fit import Fit, fit
 from chargebench.calc.decay_rules import DecayRule, RuleResult, RuleWord, standard_rules
 from chargebench.errors import OutsideDomain
+from chargebench.units import Q
 
 __all__ = [
     "MICRON_PA",
@@ -40,7 +41,7 @@ NOT_WATER = (
 FALLS = "The pressure falls: shut the pump off, let the temperature settle, and start again."
 SCATTERS = "The readings scatter too much to tell: look at the gauge, its place and its hose."
 _FALLEN = 0.8  # of the first readings, by the last: 2 K of cooling over water make 0.88
-MICRON_PA = 101_325 / 760_000  # NISTSP811, B.8: 1 mmHg = 133.3224 Pa
+MICRON_PA = float(Q(1, "micron_Hg").m_as("Pa"))  # the one registry's, as readings are read
 _WATER_PER_KELVIN = 0.062  # IAPWS-SR1: 2339 Pa at 20 °C, 2488 Pa at 21 °C
 
 

@@ -189,7 +189,9 @@ def _understood(value: object) -> tuple[float | None, str]:
 def _number(quantity: Quantity) -> tuple[float, str]:
     """Number and unit in SI, as near to what people say as the unit tables have it."""
     unit, _ = unit_for(quantity, "SI")
-    number = float(quantity.m_as(unit))
+    number = float(
+        f"{quantity.m_as(unit):.12g}"
+    )  # twelve digits: what was typed, not its conversion
     return number, LABELS.get(str(ureg.Unit(unit)), unit)
 
 

@@ -110,7 +110,14 @@ def decay_readings(content: AuditContent) -> Table:
             Column("Pressure [micron]", 12, Form.WHOLE),
         ),
         (
-            (test.job.case.number, test.record.number, at, typed, pascals, pascals / MICRON_PA)
+            (
+                test.job.case.number,
+                test.record.number,
+                at,
+                typed,
+                pascals,
+                round(pascals / MICRON_PA, 6),
+            )
             for test in _decays(content)
             for at, pascals, typed in test.points
         ),

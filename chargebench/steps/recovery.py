@@ -216,7 +216,7 @@ def _line_refusals(case: Case, line: Answers) -> list[tuple[str, str]]:
     if line.text("scale") not in case.instruments:
         found.append(("scale", "Expected a scale of the register."))
     if reason := unfillable(cylinder, row):
-        found.append(("cylinder", reason))
+        return [*found, ("cylinder", reason)]
     net = line_mg(line)
     if net is not None and net <= 0:
         found.append(("after", "Expected more after than before; nothing was recovered."))
