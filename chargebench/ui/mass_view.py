@@ -158,12 +158,16 @@ def _with_cylinder(view: MassView, result: WeighedIn, case: Case | None) -> Mass
     """The cylinder in use: what is left in it, and its limit."""
     if case is None or not result.lines or result.lines[-1].cylinder not in case.cylinders:
         return view
-    line = result.lines[-1]
-    held = sum(case.cylinder_content_mg.get(line.cylinder, {}).values())
-    limit = fill_limit(case.cylinders[line.cylinder], case.rule_set)
+    cylinder = result.lines[-1].cylinder
+    left = from_mg(sum(case.cylinder_content_mg.get(cylinder, {}).values()))
+    if not case.is_signed("weigh_in"):  # once it is, the book has taken the charge out already
+        for line in result.lines:
+            if line.cylinder == cylinder:
+                left = left - line.reading.left_cylinder
+    limit = fill_limit(case.cylinders[cylinder], case.rule_set)
     return replace(
         view,
-        cylinder=line.cylinder,
-        cylinder_left=from_mg(held) - line.reading.left_cylinder,
+        cylinder=cylinder,
+        cylinder_left=left,
         cylinder_limit=limit.mass if limit else None,
     )

@@ -49,6 +49,24 @@ def test_that_the_mass_picture_follows_the_readings(desk: Desk, job: str) -> Non
     assert left == "3.911 kg"  # 4 kg received less 88.7 g; its limit is not known
 
 
+def test_that_what_is_left_in_a_cylinder_is_the_same_before_and_after_signing(
+    desk: Desk, job: str
+) -> None:
+    desk.sign(job, "nameplate", {"refrigerant": "R290", "charge": "85 g", "tolerance": "2 g"})
+    twice = [line(start="4312.5 g", end="4263 g"), line(start="4263 g", end="4227.5 g")]
+    typed: dict[str, Any] = {"kind": "into an evacuated system", "lines": twice}
+    for signed in (False, True):
+        if signed:
+            desk.sign(job, "weigh_in", typed)
+        look = desk.look(job, "weigh_in", typed)
+        view = mass_view(look.worked, desk.units, desk.job(job).case, look.answers)
+        assert view is not None
+        # 4 kg received less the two draws, 49.5 g and 35.5 g; its limit is not known.
+        assert dict(view.rows)["left in C-014"] == "3.915 kg"
+    (held,) = [each.mass_mg for each in desk.cylinders() if each.id == "C-014"]
+    assert held == 3_915_000
+
+
 def test_that_a_stop_reading_is_in_the_unit_the_start_was_typed_in(desk: Desk, job: str) -> None:
     desk.sign(job, "nameplate", {"refrigerant": "R290", "charge": "3 oz", "tolerance": "2 g"})
     view = looked(desk, job, start="152 oz")
