@@ -6,6 +6,7 @@ from chargebench import flags
 from chargebench.desk.joblist import JobList
 from chargebench.desk.views import Look
 from chargebench.errors import Overfilled, StepRefused
+from chargebench.flags import Flag
 from chargebench.ledger import Entry, HistoryRow, Reader
 from chargebench.reports import CylinderLine
 from chargebench.steps import STOCK, Typed, answer, fill, stock
@@ -33,7 +34,7 @@ class Stock(JobList):
         return lines
 
     def _cylinder_line(
-        self, cylinder: str, held: dict[str, int], weighed: dict[str, datetime]
+        self, cylinder: str, held: dict[str, int], weighed: dict[str, Entry]
     ) -> CylinderLine:
         row = self.answers("cylinder", cylinder)
         limit_found = fill.fill_limit(row, self.rule_set)
@@ -51,14 +52,27 @@ class Stock(JobList):
             gross_limit_mg=None if limit is None or tare is None else limit + tare,
             refillable=row.yes("refillable"),
             due=row.date("requalification_due"),
-            last_weighed="" if last is None else last.date().isoformat(),
-            flags=flags.of_cylinder(cylinder, row, held, self.rule_set, self.today),
+            last_weighed="" if last is None else last.happened_at.date().isoformat(),
+            flags=flags.worst_first(
+                (
+                    *flags.of_cylinder(cylinder, row, held, self.rule_set, self.today),
+                    *self._unaccounted(cylinder, last),
+                )
+            ),
         )
 
-    def _last_weighed(self) -> dict[str, datetime]:
+    @staticmethod
+    def _unaccounted(cylinder: str, last: Entry | None) -> tuple[Flag, ...]:
+        """A difference that the last weighing found and nobody booked stays in sight."""
+        if last is None or last.transfers or "weighed" not in last.payload:
+            return ()
+        found = stock.Weighing(cylinder, **last.payload["weighed"])
+        return (flags.unaccounted(found),) if found.beyond else ()
+
+    def _last_weighed(self) -> dict[str, Entry]:
         undone = self.reading.reversals()
         return {
-            place: entry.happened_at
+            place: entry
             for entry in self.reading.entries(kind="weighed")
             if entry.id not in undone
             for place in entry.payload["places"]
@@ -107,6 +121,7 @@ class Stock(JobList):
                 "typed": {key: text for key, text in typed.items() if text},
                 "said": list(worked.sentences),
                 "places": list(stock.places(act, answers)),
+                **stock.recorded(act, answers, shelf),
             },
             transfers=stock.movements(act, answers, shelf),
             happened_at=happened_at,

@@ -5,7 +5,7 @@ from chargebench.flags.of_cylinder import of_cylinder
 from chargebench.flags.of_equipment import of_equipment
 from chargebench.flags.of_job import of_follow_up, of_job, of_step_in_job
 from chargebench.flags.of_step import of_step
-from chargebench.flags.of_stock import of_stock
+from chargebench.flags.of_stock import of_stock, unaccounted
 from chargebench.flags.words import class_words
 
 __all__ = [
@@ -20,5 +20,6 @@ __all__ = [
     "of_step",
     "of_step_in_job",
     "of_stock",
+    "unaccounted",
     "worst_first",
 ]

@@ -65,6 +65,20 @@ def weighing(answers: Answers, shelf: Shelf) -> Weighing | None:
     return Weighing(cylinder, expected, gross - tare, allowed)
 
 
+def recorded(act: str, answers: Answers, shelf: Shelf) -> dict[str, dict[str, int]]:
+    """What an entry keeps of an act beside its text and mass lines: a weighing's own figures."""
+    found = weighing(answers, shelf) if act == "weigh" else None
+    if found is None:
+        return {}
+    return {
+        "weighed": {
+            "expected_mg": found.expected_mg,
+            "found_mg": found.found_mg,
+            "tolerance_mg": found.tolerance_mg,
+        }
+    }
+
+
 def moved_mg(act: str, answers: Answers) -> int | None:
     """Mass an act moves, in milligrams."""
     if act in ("receive", "return"):

@@ -233,3 +233,16 @@ def test_that_a_taken_back_weighing_is_no_last_weighing(desk: Desk) -> None:
     entry = desk.act("weigh", WEIGH | {"gross": "3600 g"})
     desk.reverse(entry.id, "another cylinder was on the scale")
     assert desk.cylinders("C-001")[0].last_weighed == ""
+
+
+def test_that_a_difference_nobody_booked_stays_flagged_until_the_next_weighing(desk: Desk) -> None:
+    shops.receive(desk, "400 g")
+    weigh = {"cylinder": "C-001", "scale": "I-001"}
+    desk.act("weigh", weigh | {"gross": "3900 g"})  # 3600 g tare: 300 g found, 400 g by the book
+    (line,) = desk.cylinders("C-001")
+    (flag,) = (each for each in line.flags if each.key == "unaccounted-mass")
+    assert flag.says.startswith("C-001 weighs 100.0 g less than the book says")
+    assert flag in desk.all_flags()
+    desk.act("weigh", weigh | {"gross": "3900 g", "accept": "yes", "reason": "valve left open"})
+    (line,) = desk.cylinders("C-001")
+    assert "unaccounted-mass" not in {each.key for each in line.flags}
