@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 
 from chargebench.fluids import LimitFigure, Refrigerant, Saturation, refrigerant, saturation
 from chargebench.units import System, show, shown
@@ -56,10 +57,14 @@ def _of_refrigerant(found: Refrigerant, system: System) -> Iterator[Known]:
     if found.lfl is None:
         yield Known("Lower flammable limit", "none known here" if found.flammable else "none")
     for which, figure in found.gwp.items():
-        yield Known(f"GWP, 100 years, {which}", f"{figure.value:,.6g}", figure.source, figure.mark)
+        yield Known(f"GWP, 100 years, {which}", _plain(figure.value), figure.source, figure.mark)
     yield Known("Pressure class at 104 °F", found.pressure_class, "40CFR82F, 82.152")
     if found.notes:
         yield Known("Note", found.notes)
+
+
+def _plain(value: Decimal) -> str:
+    return f"{value:,.6g}".replace(",", "\u202f")
 
 
 def _limit(limit: LimitFigure, system: System) -> str:

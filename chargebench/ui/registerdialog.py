@@ -47,7 +47,9 @@ class RegisterDialog(QDialog):
             self.id_field.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.id_field.setAccessibleName(f"Id of the {register}")
         layout = QVBoxLayout(self)
-        head = wrapped(f"{form.title} {row_id or ''}".strip(), "title")
+        head = wrapped(
+            f"{form.title} {'' if register == 'shop' else row_id or ''}".strip(), "title"
+        )
         layout.addWidget(head)
         layout.addWidget(wrapped(form.purpose, "faint"))
         if register != "shop":

@@ -42,6 +42,7 @@ class StockArea(QStackedWidget):
 
     said = Signal(str)
     job_wanted = Signal(str)
+    reference_wanted = Signal(str)
 
     def __init__(self, desk: Desk, notifier: Notifier, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -79,12 +80,16 @@ class StockArea(QStackedWidget):
         self.new.setProperty("weight", "main")
         self.registers = QPushButton("Re&gisters")
         self.registers.setToolTip("Sites, equipment, people, instruments, cylinders, the shop")
+        self.reference = QPushButton("R&eference")
+        self.reference.setToolTip("F7: saturation table, chart, limits of any refrigerant")
         self.table = RowView(self.cylinders, "Cylinders")
         self.table.setItemDelegateForColumn(FILL_COLUMN, FillDelegate(self.table))
         self.instrument_table = RowView(self.instruments, "Instruments")
         self.empty = wrapped(weight="faint")
         self.worst = FlagLine()
-        looked = row_of(label, self.search, self.registers, self.new, fill=self.search)
+        looked = row_of(
+            label, self.search, self.reference, self.registers, self.new, fill=self.search
+        )
         top = Turning((row_of(self.show_cylinders, self.show_instruments), looked), fill=1)
         buttons = [QPushButton(words) for _, words in ACTS]
         for button, (key, _) in zip(buttons, ACTS, strict=True):
@@ -112,6 +117,7 @@ class StockArea(QStackedWidget):
         self.table.selectionModel().currentRowChanged.connect(lambda *_: self._show_worst())
         self.new.clicked.connect(lambda _: self._edit(self._kind(), None))
         self.registers.clicked.connect(lambda _: self._open_registers())
+        self.reference.clicked.connect(lambda _: self._look_up())
         find = QShortcut(QKeySequence("Ctrl+F"), self._list_page)
         find.activated.connect(self.search.setFocus)
 
@@ -216,6 +222,11 @@ class StockArea(QStackedWidget):
     def _saved(self, row_id: str) -> None:
         self.said.emit(f"{row_id} saved.")
         self._notifier.changed.emit()
+
+    def _look_up(self) -> None:
+        chosen = self._chosen()
+        row = self._desk.row("cylinder", chosen) if chosen else {}
+        self.reference_wanted.emit(row.get("refrigerant", ""))
 
     def _open_registers(self) -> None:
         RegistersDialog(self._desk, self._notifier, self).open()

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QApplication,
     QButtonGroup,
     QComboBox,
-    QFrame,
     QHBoxLayout,
     QLabel,
     QMainWindow,
@@ -23,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.ui import theme
+from chargebench.ui.notice import Notice
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
 
@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 AREAS = ("Bench", "Stock", "Records")
 KEYS = (
     "F1 keys · Alt+1 2 3 areas · Ctrl+N new job · Ctrl+F find · Ctrl+↑ ↓ steps · "
-    "F6 steps or form · Ctrl+Return sign · F8 flags · F9 worked out · "
+    "F6 steps or form · F7 reference · Ctrl+Return sign · F8 flags · F9 worked out · "
     "F11 bench display · Ctrl+Z undo · Ctrl+T now · Ctrl+Shift+Delete take a line away · "
     "Ctrl+, shop and rules · Ctrl+Plus text size"
 )
@@ -90,16 +90,8 @@ class MainWindow(QMainWindow):
         top.addWidget(self.settings)
         top.addSpacing(theme.em() // 2)
         top.addWidget(self.signs)
-        self.notice = QFrame()
-        self.notice.setObjectName("panel")
-        self.notice_says = QLabel()
-        self.notice_says.setWordWrap(True)
-        self.notice_says.setTextFormat(Qt.TextFormat.PlainText)
-        self.notice_close = QPushButton("Close")
-        notice = QHBoxLayout(self.notice)
-        notice.addWidget(self.notice_says, 1)
-        notice.addWidget(self.notice_close)
-        self.notice.hide()
+        self.notice = Notice()
+        self.notice_says, self.notice_close = self.notice.says, self.notice.close_button
         self.foot = OneLine()
         self.foot.setProperty("weight", "faint")
         self.foot.setContentsMargins(theme.em() // 2, 2, theme.em() // 2, 4)
@@ -116,7 +108,6 @@ class MainWindow(QMainWindow):
 
     def _connect(self) -> None:
         self._tabs.idClicked.connect(self.show_area)
-        self.notice_close.clicked.connect(lambda _: self.notice.hide())
         self.signs.activated.connect(self._person_chosen)
         self.settings.clicked.connect(lambda _: self.change_shop())
         self.notifier.changed.connect(self._read_top)
@@ -129,6 +120,7 @@ class MainWindow(QMainWindow):
             "Ctrl+-": lambda: self.text_size(-1),
             "F1": lambda: self.tell(KEYS),
             "Ctrl+,": self.change_shop,
+            "F7": self.show_reference,
         }
         for key, act in keys.items():
             QShortcut(QKeySequence(key), self).activated.connect(act)
@@ -175,6 +167,16 @@ class MainWindow(QMainWindow):
 
         make_row(self._desk, "shop", self, lambda _: self._shop_changed(), row_id="shop")
 
+    def show_reference(self, refrigerant: str = "") -> None:
+        """Look a refrigerant up: the one named, else that of the job that is open."""
+        if self._desk is None:
+            return
+        from chargebench.ui.reference import open_reference
+
+        shown = self._bench.shown_job() if self._bench is not None else None
+        at_bench = self.stack.currentWidget() is self._bench
+        open_reference(self._desk, shown[0] if shown and at_bench else "", refrigerant, self)
+
     def _shop_changed(self) -> None:
         assert self._desk is not None
         self.notifier.changed.emit()
@@ -204,6 +206,7 @@ class MainWindow(QMainWindow):
             stock = StockArea(desk, self.notifier)
             stock.said.connect(self.say)
             stock.job_wanted.connect(self.open_job)
+            stock.reference_wanted.connect(self.show_reference)
             return stock
         if place == 2:
             from chargebench.ui.records import RecordsArea
@@ -244,8 +247,7 @@ class MainWindow(QMainWindow):
 
     def tell(self, text: str) -> None:
         """Say something that must not be missed; stays until closed."""
-        self.notice_says.setText(text)
-        self.notice.show()
+        self.notice.tell(text)
 
     def text_size(self, by: int) -> None:
         """Make text larger or smaller; what is typed is kept."""

@@ -10,16 +10,9 @@ import pytest
 from chargebench.errors import ReadingRefused
 from chargebench.fluids import names, refrigerant
 from chargebench.steps import NOTHING, answer
+from chargebench.steps.forms.reference import BY_PRESSURE, BY_TEMPERATURE, FORMS, PRESSURES, usual
 from chargebench.steps.known import known
-from chargebench.steps.reference import (
-    BY_PRESSURE,
-    BY_TEMPERATURE,
-    FORMS,
-    PRESSURES,
-    Tabled,
-    tabled,
-    usual,
-)
+from chargebench.steps.reference import Tabled, tabled
 from tests.steps.cases import row
 
 CHECKDATA = Path(__file__).parents[1] / "checkdata"
