@@ -3,7 +3,7 @@
 from chargebench.calc.compare import above
 from chargebench.flags.flag import Flag
 from chargebench.flags.words import by, grams
-from chargebench.steps import Answers, Case, Worked
+from chargebench.steps import Answers, Case, Worked, limits
 from chargebench.steps.nameplate import charge_limit
 from chargebench.steps.weigh_in import WeighedIn
 from chargebench.units import Quantity
@@ -91,6 +91,21 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
                 grams(limit.mass),
                 f"{limit.by.source}, {limit.by.place}",
                 "MEMORY" if limit.unverified else limit.by.mark,
+            )
+        )
+    if (ban := limits.service_ban(case)) is not None:
+        found.append(
+            Flag(
+                "stop",
+                "service-ban",
+                f"Servicing with this refrigerant of GWP {limits.gwp(case)} is banned from "
+                f"{ban.gwp_from.text} on since {ban.since.text}. Use what the rules still allow; "
+                "the text of the law decides.",
+                "step:weigh_in",
+                f"GWP {limits.gwp(case)}",
+                ban.gwp_from.text,
+                f"{ban.gwp_from.source}, {ban.gwp_from.place}",
+                ban.gwp_from.mark,
             )
         )
     if result.opening is None and case.equipment.yes("factory_sealed"):

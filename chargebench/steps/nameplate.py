@@ -2,18 +2,9 @@
 
 from chargebench.calc import flammability
 from chargebench.ledger import Transfer
+from chargebench.steps import limits
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.weigh_in import tolerance
-from chargebench.units import Quantity
-
-
-def room_volume(case: Case) -> Quantity | None:
-    """Volume of the room as read today, else as registered; None where it is not known or zero."""
-    area, height = case.nameplate("room_area"), case.nameplate("room_height")
-    if area is None or height is None:
-        return None
-    volume: Quantity = (area.quantity * height.quantity).to("m**3")
-    return volume if volume.magnitude > 0 else None
 
 
 def work_out(case: Case) -> Worked:
@@ -35,22 +26,8 @@ def work_out(case: Case) -> Worked:
                 mark="MEMORY" if limit.unverified else limit.by.mark,
             )
         )
-    volume = room_volume(case)
-    lfl = case.refrigerant.lfl
-    if volume is not None and lfl is not None:
-        inside = flammability.concentration_if_leaked(charge=nameplate, room_volume=volume)
-        share = flammability.share_of_lfl(concentration=inside, lfl=lfl.value)
-        most = case.rule_set.flammability.concentration_share
-        figures.append(
-            Figure(
-                "share-of-lfl",
-                "If all leaked into the room, share of the lower flammable limit",
-                share.to("percent"),
-                limit=most.quantity.to("percent"),
-                source=f"{most.source}, {most.place}",
-                mark=most.mark,
-            )
-        )
+    figures += limits.room_figures(case, nameplate)
+    figures += limits.climate_figures(case, nameplate)
     return Worked(tuple(figures), (), limit)
 
 
