@@ -160,3 +160,18 @@ def test_that_charging_from_the_wrong_cylinder_is_flagged(row: dict[str, str], w
 def test_that_an_unknown_cylinder_raises_nothing_while_it_is_typed() -> None:
     assert raised.by_step(charged({"cylinder": "C-0"}), "weigh_in") == {}
     assert raised.by_step(case({"weigh_in": {"kind": "part of a charge"}}), "weigh_in") == {}
+
+
+# Regulation (EU) 2024/573, Art. 13(3): virgin refrigerant of GWP 2500 and more; R404A 3921.6.
+def test_that_virgin_of_high_gwp_is_flagged_where_the_rules_ban_it() -> None:
+    typed: Typed = {
+        "kind": "into an evacuated system", "origin": "virgin", "lines": [LINE]
+    }  # fmt: skip
+    plate = {"nameplate": {"refrigerant": "R404A", "charge": "100 g"}, "weigh_in": typed}
+    flag = raised.by_step(case(plate, rule_set="eu-2024-573"), "weigh_in")["service-ban"]
+    assert flag.level == "stop"
+    assert flag.says.startswith("Servicing with this refrigerant of GWP 3921.6 is banned from 2500")
+    assert "since 2025-01-01" in flag.says
+    assert flag.source.startswith("EU2024/573")
+    reclaimed = plate | {"weigh_in": {**typed, "origin": "reclaimed"}}
+    assert "service-ban" not in raised.by_step(case(reclaimed, rule_set="eu-2024-573"), "weigh_in")
