@@ -94,15 +94,16 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
             )
         )
     if (ban := limits.service_ban(case)) is not None:
+        potential = float(limits.gwp(case) or 0)
         found.append(
             Flag(
                 "stop",
                 "service-ban",
-                f"Servicing with this refrigerant of GWP {limits.gwp(case)} is banned from "
+                f"Servicing with this refrigerant of GWP {potential:g} is banned from "
                 f"{ban.gwp_from.text} on since {ban.since.text}. Use what the rules still allow; "
                 "the text of the law decides.",
                 "step:weigh_in",
-                f"GWP {limits.gwp(case)}",
+                f"GWP {potential:g}",
                 ban.gwp_from.text,
                 f"{ban.gwp_from.source}, {ban.gwp_from.place}",
                 ban.gwp_from.mark,
