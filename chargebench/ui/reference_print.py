@@ -33,7 +33,7 @@ from chargebench.ui.reference_chart import draw_chart, paper_ink
 from chargebench.ui.turning import row_of
 
 PAPERS = {"A4": QPageSize.PageSizeId.A4, "Letter": QPageSize.PageSizeId.Letter}
-_MARGIN_MM = 14
+_MARGIN_MM = 5  # a document adds 2 cm of its own
 _CHART_PX = (520, 300)
 _FINER = 4  # times a screen's pixels, so that print is sharp
 
@@ -76,8 +76,8 @@ def _html(table: Tabled, facts: Sequence[Known], kept_by: str) -> str:
     return (
         f"<h2>{escape(table.refrigerant)}: saturation</h2><p><small>{escape(kept_by)}</small></p>"
         f'<p><img src="chart" width="{wide}" height="{high}"></p>{says}'
-        f'<table cellpadding="3" width="100%"><thead><tr>{heads}</tr></thead>{rows}</table>'
-        f'<h3>What is known</h3><table cellpadding="3" width="100%">{known}</table>'
+        f'<table cellpadding="2" width="100%"><thead><tr>{heads}</tr></thead>{rows}</table>'
+        f'<h3>What is known</h3><table cellpadding="2" width="100%">{known}</table>'
     )
 
 
