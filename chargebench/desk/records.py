@@ -75,10 +75,15 @@ class Records(LeakRates):
         *,
         after: str | None = None,
         limit: int | None = None,
+        newest_first: bool = False,
     ) -> Iterator[Entry]:
-        """Entries of a period, the last day included, in the order recorded."""
+        """Entries of a period, the last day included, in or against the order recorded."""
         return self.reading.entries(
-            since=day_start(since), until=day_end(until), after=after, limit=limit
+            since=day_start(since),
+            until=day_end(until),
+            after=after,
+            limit=limit,
+            newest_first=newest_first,
         )
 
     def all_flags(self) -> list[Flag]:

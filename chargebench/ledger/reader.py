@@ -108,10 +108,11 @@ class Reader:
         until: datetime | None = None,
         after: str | None = None,
         limit: int | None = None,
+        newest_first: bool = False,
     ) -> Iterator[Entry]:
-        """Entries in the order recorded, past the entry `after`; read page by page."""
+        """Entries in the order recorded, or against it, past the entry `after`; page by page."""
         conditions = reading.entry_conditions(job=job, kind=kind, since=since, until=until)
-        position = 0
+        position: int | None = None
         if after is not None:
             with self._reading() as connection:
                 position = reading.position_of(connection, after)
@@ -119,7 +120,9 @@ class Reader:
         while left is None or left > 0:
             size = reading.PAGE if left is None else min(left, reading.PAGE)
             with self._reading() as connection:
-                page, position = reading.entries_page(connection, conditions, position, size)
+                page, position = reading.entries_page(
+                    connection, conditions, position, size, newest_first=newest_first
+                )
             yield from page
             if len(page) < size:
                 return

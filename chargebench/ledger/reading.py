@@ -100,11 +100,20 @@ def _entries(connection: Connection, rows: Sequence[Sequence[Any]]) -> list[Entr
 
 
 def entries_page(
-    connection: Connection, conditions: Sequence[Any], after: int, size: int
-) -> tuple[list[Entry], int]:
-    """Next entries past a position, in the order recorded, and the position reached."""
-    query = select(*_ENTRY_COLUMNS).where(_entry.c.position > after, *conditions)
-    rows = connection.execute(query.order_by(_entry.c.position).limit(size)).all()
+    connection: Connection,
+    conditions: Sequence[Any],
+    after: int | None,
+    size: int,
+    *,
+    newest_first: bool = False,
+) -> tuple[list[Entry], int | None]:
+    """Next entries past a position, in or against the order recorded, and the position reached."""
+    place = _entry.c.position
+    query = select(*_ENTRY_COLUMNS).where(*conditions)
+    if after is not None:
+        query = query.where(place < after if newest_first else place > after)
+    query = query.order_by(place.desc() if newest_first else place)
+    rows = connection.execute(query.limit(size)).all()
     return _entries(connection, rows), rows[-1][11] if rows else after
 
 

@@ -1,28 +1,28 @@
 """Bench: the list of jobs, a new one, and the job that is open."""
 
-from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QKeySequence, QResizeEvent, QShortcut, QShowEvent
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QLineEdit,
     QPushButton,
     QStackedWidget,
-    QTableView,
     QVBoxLayout,
     QWidget,
 )
 
 from chargebench.desk import Desk
+from chargebench.desk.views import JobLine
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.job import JobPage
-from chargebench.ui.joblist import HEADS, JobList
+from chargebench.ui.joblist import job_columns
 from chargebench.ui.newjob import NewJob
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.registers import RegistersDialog
+from chargebench.ui.rowtable import RowModel, RowView
 
 _STATES: tuple[tuple[str, str | None], ...] = (
     ("open jobs", "open"),
@@ -30,25 +30,13 @@ _STATES: tuple[tuple[str, str | None], ...] = (
     ("all jobs", None),
 )
 _SEARCH_MS = 120
+JOBS_A_PAGE = 40  # each is worked out to say where it stands
 NARROW_EMS, LOW_EMS = 48, 30
 _NOTHING_YET = (
     "No jobs yet. A job is one visit or repair on one equipment, from the nameplate to the label. "
     "Press New job (Ctrl+N) to start the first."
 )
 _NOTHING_FOUND = "No job here fits. Look for another word, or among closed jobs."
-
-
-class _Table(QTableView):
-    """Enter opens a row."""
-
-    opened = Signal(int)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
-        """Enter opens the job."""
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
-            self.opened.emit(self.currentIndex().row())
-            return
-        super().keyPressEvent(event)
 
 
 class BenchArea(QStackedWidget):
@@ -60,7 +48,8 @@ class BenchArea(QStackedWidget):
         super().__init__(parent)
         self._desk = desk
         self._notifier = notifier
-        self.list = JobList(desk)
+        self.list: RowModel[JobLine] = RowModel(job_columns(narrow=False), JOBS_A_PAGE)
+        self._narrow = False
         self._page: JobPage | None = None
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
@@ -87,7 +76,7 @@ class BenchArea(QStackedWidget):
         self.new_job = NewJob(self._desk)
         self.new_job.hide()
         self.empty = wrapped(weight="faint")
-        self.table = self._build_table()
+        self.table = RowView(self.list, "Jobs", lines=2)
         top = QHBoxLayout()
         top.addWidget(label)
         top.addWidget(self.search, 1)
@@ -103,6 +92,7 @@ class BenchArea(QStackedWidget):
         self.search.textChanged.connect(lambda _: self._pause.start())
         self.search.returnPressed.connect(self._first)
         self.state.currentIndexChanged.connect(lambda _: self.read())
+        self.table.opened.connect(self.open_row)
         self.new.clicked.connect(lambda _: self.ask_new())
         self.registers.clicked.connect(lambda _: self._open_registers())
         self.new_job.opened.connect(self._job_made)
@@ -111,53 +101,31 @@ class BenchArea(QStackedWidget):
         shortcut.activated.connect(self.ask_new)
         QShortcut(QKeySequence("Ctrl+F"), self._list_page).activated.connect(self.search.setFocus)
 
-    def _build_table(self) -> _Table:
-        table = _Table()
-        table.setModel(self.list)
-        table.setAccessibleName("Jobs")
-        table.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QTableView.SelectionMode.SingleSelection)
-        table.setTabKeyNavigation(False)
-        table.setShowGrid(False)
-        table.setWordWrap(False)
-        table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(theme.target())
-        head = table.horizontalHeader()
-        head.setHighlightSections(False)
-        head.setSectionResizeMode(len(HEADS) - 1, QHeaderView.ResizeMode.Stretch)
-        table.clicked.connect(lambda index: self.open_row(index.row()))
-        table.opened.connect(self.open_row)
-        return table
-
     def read(self) -> None:
         """Read the list again."""
         state = _STATES[self.state.currentIndex()][1]
-        self.list.read(self.search.text().strip(), state)
+        find = self.search.text().strip()
+        self.list.read(
+            lambda after: self._desk.jobs(
+                find, state, limit=JOBS_A_PAGE, before=None if after is None else after.key
+            )
+        )
         nothing = not self.list.rowCount()
         self.table.setVisible(not nothing)
         self.empty.setVisible(nothing)
-        looked_for = bool(self.search.text().strip()) or state == "closed"
+        looked_for = bool(find) or state == "closed"
         self.empty.setText(_NOTHING_FOUND if looked_for else _NOTHING_YET)
-        self._widths()
 
-    def _widths(self) -> None:
-        line, wide = theme.em(), self.width()
-        narrow = wide < line * NARROW_EMS
-        self.list.set_narrow(narrow=narrow)
-        high = max(theme.target(), line * 5 // 2) if narrow else theme.target()
-        self.table.verticalHeader().setDefaultSectionSize(high)
-        for column in (2, 3, 4):
-            self.table.setColumnHidden(column, narrow)
-        if narrow:
-            self.table.setColumnWidth(0, line * 4)
-            self.table.setColumnWidth(1, (wide - line * 5) * 3 // 5)
-            return
-        for column, share in enumerate((6, 18, 6, 6, 8)):
-            self.table.setColumnWidth(column, min(line * share * 5 // 4, wide * share // 64))
+    def _fold(self) -> None:
+        narrow = self.width() < theme.em() * NARROW_EMS
+        if narrow != self._narrow:
+            self._narrow = narrow
+            self.table.lines = 3 if narrow else 2
+            self.list.show_columns(job_columns(narrow=narrow))
 
     def open_row(self, row: int) -> None:
         """Open the job of a row."""
-        self.open_job(self.list.line(row).id)
+        self.open_job(self.list.row(row).id)
 
     def open_job(self, job: str, step: str = "") -> None:
         """Open a job, at a step or at the first open one."""
@@ -230,4 +198,4 @@ class BenchArea(QStackedWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Columns by the width there is."""
         super().resizeEvent(event)
-        self._widths()
+        self._fold()

@@ -15,25 +15,24 @@ def cylinder_columns(desk: Desk) -> Sequence[Column[CylinderLine]]:
     """Columns of the cylinders' list; the one at `FILL_COLUMN` is painted as a bar."""
     system, today = desk.units, desk.today
     return (
-        Column("Cylinder", lambda line: line.id, 5.5),
-        Column("Refrigerant", lambda line: line.refrigerant, 6.5),
-        Column("Contents", lambda line: line.contents, 6.5),
-        Column("Holds", lambda line: mass(line.mass_mg, system), 5.5, right=True),
-        Column("Fill against its limit", share_words, 12.5, grows=True),
-        Column("Left", lambda line: _left(line, desk), 8.5),
-        Column("Last weighed", _weighed, 7.5),
+        Column("Cylinder", lambda line: line.id),
+        Column("Refrigerant", lambda line: line.refrigerant),
+        Column("Contents", lambda line: line.contents, gives_way=4),
+        Column("Holds", lambda line: mass(line.mass_mg, system), right=True),
+        Column("Fill against limit", share_words, least=10, drawn=5),
+        Column("Left", lambda line: _left(line, desk), gives_way=1),
+        Column("Last weighed", _weighed, gives_way=3),
         Column(
             "Requalification",
             lambda line: due_words(line.due, today),
-            13.5,
             shape=lambda line: due_shape(line.due, today),
+            gives_way=2,
         ),
         Column(
             "Flag",
             lambda line: line.flags[0].says if line.flags else "",
-            4,
             shape=lambda line: line.flags[0].level if line.flags else "",
-            grows=True,
+            least=4,
         ),
     )
 

@@ -1,6 +1,7 @@
 """One cylinder opened: what it holds against its limit, and its history as a running balance."""
 
 from collections.abc import Sequence
+from datetime import date
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -14,10 +15,11 @@ from chargebench.ui.flagbar import FlagLine
 from chargebench.ui.rowtable import PAGE, Column, RowModel, RowView
 from chargebench.ui.stock_words import (
     Places,
+    day,
     due_words,
-    kind_words,
     mass,
     moment,
+    moved_words,
     signed_mass,
 )
 from chargebench.units import System
@@ -132,16 +134,22 @@ class CylinderPage(QWidget):
 
 def _columns(system: System, places: Places) -> Sequence[Column[HistoryRow]]:
     return (
-        Column("When", lambda row: moment(row.happened_at), 10),
-        Column("What", lambda row: kind_words(row.kind), 8),
-        Column("Job", lambda row: row.job_number or "", 5),
-        Column("From or to", lambda row: places.words(row.other), 11, grows=True),
-        Column("Refrigerant", lambda row: row.refrigerant, 7),
-        Column("Moved", lambda row: signed_mass(row.mass_mg, system), 7, right=True),
-        Column("Held after", lambda row: mass(row.running_mg, system), 8, right=True),
-        Column("As typed", lambda row: row.as_typed, 10, grows=True),
-        Column("Entry", lambda row: str(row.number), 4, right=True),
+        Column("When", lambda row: moment(row.happened_at)),
+        Column("What", _what),
+        Column("Job", lambda row: row.job_number or ""),
+        Column("From or to", lambda row: places.words(row.other), least=7),
+        Column("Refrigerant", lambda row: row.refrigerant, gives_way=1),
+        Column("Moved", lambda row: signed_mass(row.mass_mg, system), right=True),
+        Column("Held after", lambda row: mass(row.running_mg, system), right=True),
+        Column("As typed", lambda row: row.as_typed, least=7),
+        Column("Entry", lambda row: str(row.number), right=True),
     )
+
+
+def _what(row: HistoryRow) -> str:
+    here, there = "cylinder", row.other
+    ends = (there, here) if row.mass_mg > 0 else (here, there)
+    return moved_words(row.kind, *ends, row.as_typed)
 
 
 def _fill_words(line: CylinderLine, system: System) -> str:
@@ -153,7 +161,8 @@ def _fill_words(line: CylinderLine, system: System) -> str:
 
 
 def _facts(line: CylinderLine, desk: Desk) -> str:
-    weighed = f"last weighed {line.last_weighed}" if line.last_weighed else "never weighed here"
+    last = line.last_weighed
+    weighed = f"last weighed {day(date.fromisoformat(last))}" if last else "never weighed here"
     row = desk.row("cylinder", line.id)
     known = [row.get("spec", ""), row.get("serial", ""), row.get("owner", "")]
     facts = [f"requalification {due_words(line.due, desk.today)}", weighed, *known]

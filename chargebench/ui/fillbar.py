@@ -76,7 +76,7 @@ class FillDelegate(QStyledItemDelegate):
         style.drawControl(QStyle.ControlElement.CE_ItemViewItem, ground, painter, ground.widget)
         cell = QRectF(option.rect)
         em = theme.em()
-        words_wide = painter.fontMetrics().horizontalAdvance("over limit, 100 %") + em // 2
+        words_wide = painter.fontMetrics().horizontalAdvance(NO_LIMIT) + em // 2
         bar = QRectF(cell.left() + em / 3, cell.center().y() - em * 0.45, 0, em * 0.9)
         bar.setWidth(max(cell.width() - words_wide - em, em * 2))
         draw_fill(painter, bar, line)

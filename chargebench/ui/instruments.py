@@ -65,16 +65,19 @@ def instrument_columns(desk: Desk) -> Sequence[Column[InstrumentRow]]:
     """Columns of the instruments' list."""
     today = desk.today
     return (
-        Column("Instrument", lambda row: row.id, 7),
-        Column("Kind", lambda row: row.kind, 10),
-        Column("Name", lambda row: row.name, 10, grows=True),
-        Column("Resolution and accuracy", lambda row: row.resolves or "not given", 13, grows=True),
-        Column("Flammable gases", lambda row: row.flammable, 10),
-        Column("Calibrated", lambda row: day(row.calibrated) if row.calibrated else "", 8),
+        Column("Instrument", lambda row: row.id),
+        Column("Kind", lambda row: row.kind, least=6),
+        Column("Name", lambda row: row.name, least=8),
+        Column("Resolution and accuracy", lambda row: row.resolves or "not given", least=8),
+        Column("Flammable gases", lambda row: row.flammable, gives_way=1),
         Column(
-            "Calibration",
+            "Calibrated",
+            lambda row: day(row.calibrated) if row.calibrated else "",
+            gives_way=2,
+        ),
+        Column(
+            "Calibration due",
             lambda row: due_words(row.due, today),
-            14,
             shape=lambda row: due_shape(row.due, today),
         ),
     )

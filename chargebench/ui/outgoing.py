@@ -32,7 +32,9 @@ class _Panel(QFrame):
 
     left = Signal()
 
-    def __init__(self, desk: Desk, main: str, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, desk: Desk, main: str, parent: QWidget | None = None, *, acts_first: bool = False
+    ) -> None:
         super().__init__(parent)
         self.setObjectName("panel")
         self._desk = desk
@@ -61,7 +63,7 @@ class _Panel(QFrame):
         self._column = QVBoxLayout(self)
         self._column.addWidget(self.says)
         self._column.addWidget(self.refusal)
-        self._column.addLayout(self._foot)
+        self._column.insertLayout(0 if acts_first else 2, self._foot)
 
     def begin(self) -> None:
         """Do it."""
@@ -195,7 +197,7 @@ class VerifyPanel(_Panel):
     done = Signal(object)
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Verif&y again", parent)
+        super().__init__(desk, "Verif&y again", parent, acts_first=True)  # its words are long
         self.says.setText("Every entry is recomputed from what was signed, and compared.")
 
     def begin(self) -> None:

@@ -16,6 +16,7 @@ from chargebench.ui.stock_words import (
     kind_words,
     mass,
     moment,
+    moved_words,
 )
 
 
@@ -28,43 +29,44 @@ def usage_columns(desk: Desk) -> Sequence[Column[UsageRow]]:
     """Usage log: every mass line."""
     places, names, system = Places(desk), people(desk), desk.units
     return (
-        Column("When", lambda row: moment(row.happened_at), 9.6),
-        Column("Job", lambda row: row.job_number or "", 4.5),
-        Column("What", lambda row: _usage_kind(row), 7),
-        Column("From", lambda row: places.words(row.source), 9, grows=True),
-        Column("To", lambda row: places.words(row.target), 9, grows=True),
-        Column("Refrigerant", lambda row: row.refrigerant, 6.5),
-        Column("Mass", lambda row: mass(row.mass_mg, system), 5.5, right=True),
-        Column("As typed", lambda row: row.as_typed, 9),
-        Column("By", lambda row: names.get(row.by, row.by), 6),
-        Column("Entry", lambda row: str(row.number), 4, right=True),
+        Column("When", lambda row: moment(row.happened_at)),
+        Column("Job", lambda row: row.job_number or ""),
+        Column("What", lambda row: _usage_kind(row)),
+        Column("From", lambda row: places.words(row.source), least=5),
+        Column("To", lambda row: places.words(row.target), least=5),
+        Column("Refrigerant", lambda row: row.refrigerant),
+        Column("Mass", lambda row: mass(row.mass_mg, system), right=True),
+        Column("As typed", lambda row: row.as_typed, least=12),
+        Column("By", lambda row: names.get(row.by, row.by), gives_way=2),
+        Column("Entry", lambda row: str(row.number), right=True, gives_way=1),
     )
 
 
 def _usage_kind(row: UsageRow) -> str:
-    return f"{kind_words(row.kind)}, undone" if row.reversed else kind_words(row.kind)
+    what = moved_words(row.kind, row.source, row.target, row.as_typed)
+    return f"{what}, undone" if row.reversed else what
 
 
 def total_columns(desk: Desk) -> Sequence[Column[UsageTotal]]:
     """Totals of the period, one row a refrigerant."""
     system = desk.units
     return (
-        Column("Totals", lambda row: row.refrigerant, 5.5, grows=True),
-        Column("Received", lambda row: mass(row.received_mg, system), 6.5, right=True),
-        Column("Charged", lambda row: mass(row.charged_mg, system), 6.5, right=True),
-        Column("Recovered", lambda row: mass(row.recovered_mg, system), 6.5, right=True),
-        Column("Released or lost", lambda row: mass(row.released_mg, system), 9, right=True),
-        Column("Returned", lambda row: mass(row.returned_mg, system), 6.5, right=True),
-        Column("Differences", lambda row: mass(row.difference_mg, system), 6.5, right=True),
+        Column("Totals", lambda row: row.refrigerant, least=4),
+        Column("Received", lambda row: mass(row.received_mg, system), right=True),
+        Column("Charged", lambda row: mass(row.charged_mg, system), right=True),
+        Column("Recovered", lambda row: mass(row.recovered_mg, system), right=True),
+        Column("Released or lost", lambda row: mass(row.released_mg, system), right=True),
+        Column("Returned", lambda row: mass(row.returned_mg, system), right=True),
+        Column("Differences", lambda row: mass(row.difference_mg, system), right=True),
     )
 
 
 def flag_columns() -> Sequence[Column[Flag]]:
     """Flags, worst first."""
     return (
-        Column("Level", lambda flag: flag.level.upper(), 6, shape=lambda flag: flag.level),
-        Column("What, by how much, what to do", lambda flag: flag.says, 30, grows=True),
-        Column("Source", lambda flag: sources.said(flag.source, flag.mark), 20),
+        Column("Level", lambda flag: flag.level.upper(), shape=lambda flag: flag.level),
+        Column("What, by how much, what to do", lambda flag: flag.says, least=24),
+        Column("Source", lambda flag: sources.said(flag.source, flag.mark), least=10),
     )
 
 
@@ -72,22 +74,20 @@ def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
     """Leak rates against their thresholds, with what is due."""
     system = desk.units
     return (
-        Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", 9, grows=True),
-        Column("Refrigerant", lambda row: row.refrigerant, 6.5),
-        Column("Full charge", lambda row: mass(row.full_charge_mg, system), 6, right=True),
-        Column("Annualizing", lambda row: _percent(row.annualizing_pct), 6.5, right=True),
-        Column("Rolling", lambda row: _percent(row.rolling_pct), 4.5, right=True),
-        Column("Threshold", lambda row: _percent(row.threshold_pct), 6, right=True),
-        Column("Stands", _stands, 7, shape=lambda row: "stop" if row.over else ""),
-        Column("Last added", lambda row: day(row.added_on) if row.added_on else "", 6),
+        Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", least=7),
+        Column("Refrigerant", lambda row: row.refrigerant),
+        Column("Full charge", lambda row: mass(row.full_charge_mg, system), right=True),
+        Column("Annualizing", lambda row: _percent(row.annualizing_pct), right=True),
+        Column("Rolling", lambda row: _percent(row.rolling_pct), right=True),
+        Column("Threshold", lambda row: _percent(row.threshold_pct), right=True),
+        Column("Stands", _stands, shape=lambda row: "stop" if row.over else ""),
+        Column("Last added", lambda row: day(row.added_on) if row.added_on else "", gives_way=2),
         Column(
             "Due",
             lambda row: _next_due(row, desk),
-            13,
             shape=lambda row: due_shape(row.due[0][1], desk.today) if row.due else "",
-            grows=True,
         ),
-        Column("Under", lambda row: row.regulation, 5),
+        Column("Under", lambda row: row.regulation, gives_way=1),
     )
 
 
@@ -122,17 +122,17 @@ def leak_words(row: LeakRateLine, desk: Desk) -> str:
 
 
 def entry_columns(desk: Desk) -> Sequence[Column[Entry]]:
-    """Entries in the order recorded."""
+    """Entries, newest first."""
     names = people(desk)
     return (
-        Column("Entry", lambda entry: str(entry.number), 4, right=True),
-        Column("What", lambda entry: kind_words(entry.kind), 9),
-        Column("About", _about, 14, grows=True),
-        Column("Happened", lambda entry: moment(entry.happened_at), 10),
-        Column("Recorded", lambda entry: moment(entry.recorded_at), 10),
-        Column("By", lambda entry: names.get(entry.by, entry.by), 8),
-        Column("Rules", lambda entry: str(entry.payload.get("rule_set", "")), 9),
-        Column("Hash, first digits", lambda entry: entry.hash[:12], 9),
+        Column("Entry", lambda entry: str(entry.number), right=True),
+        Column("What", lambda entry: kind_words(entry.kind)),
+        Column("About", _about, least=9),
+        Column("Happened", lambda entry: moment(entry.happened_at)),
+        Column("Recorded", lambda entry: moment(entry.recorded_at), gives_way=2),
+        Column("By", lambda entry: names.get(entry.by, entry.by)),
+        Column("Rules", lambda entry: str(entry.payload.get("rule_set", ""))),
+        Column("Hash, first digits", lambda entry: entry.hash[:12], gives_way=1),
     )
 
 

@@ -88,6 +88,7 @@ class RecordsArea(RecordsPage):
                         period.until,
                         after=None if after is None else after.id,
                         limit=PAGE,
+                        newest_first=True,
                     )
                 )
             )
@@ -133,10 +134,10 @@ class RecordsArea(RecordsPage):
         nothing = not self._models[view].rowCount()
         working = nothing and self._errand is not None
         for place, table in enumerate(self.tables):
-            table.setVisible(place == view and not nothing)
+            table.setVisible(place == view and not nothing and not self.covered)
         self.empty.setText("Working out …" if working else EMPTY[view])
         self.empty.setVisible(nothing)
-        if not nothing:
+        if not nothing and not self.tables[view].currentIndex().isValid():
             self.tables[view].selectRow(0)
         if view == FLAGS and not nothing:
             self.tables[FLAGS].resizeRowsToContents()

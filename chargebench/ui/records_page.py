@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QButtonGroup,
     QPushButton,
@@ -12,6 +13,7 @@ from PySide6.QtWidgets import (
 from chargebench.desk import Desk, LeakRateLine, UsageRow, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
+from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.month_chart import MonthChart
 from chargebench.ui.outgoing import ExportPanel, VerifyPanel
@@ -41,7 +43,8 @@ EMPTY = (
     ),
     "Nothing was signed in this period. Choose another.",
 )
-_TOTALS_SHOWN = 4
+LOW_EMS = 28
+_TOTALS_SHARE = 0.4  # of the page's height, at most
 
 
 class RecordsPage(QWidget):
@@ -82,8 +85,10 @@ class RecordsPage(QWidget):
             self.leaks,
             self.entries,
         )
-        self.tables = [RowView(self._models[place], name) for place, name in enumerate(VIEWS)]
-        self.tables[FLAGS].setWordWrap(True)
+        self.tables = [
+            RowView(self._models[place], name, lines=2 if place == FLAGS else 1)
+            for place, name in enumerate(VIEWS)
+        ]
         self.totals_table = RowView(self.totals, "Totals of the period", to_press=False)
         self.months = MonthChart(self._desk.units)
         self.empty = wrapped(weight="faint")
@@ -124,20 +129,38 @@ class RecordsPage(QWidget):
 
     def show_view(self, view: int) -> None:
         """Show one of the four views."""
+        if any(button.hasFocus() for button in self._views.buttons()):
+            self._views.button(view).setFocus()
         self._views.button(view).click()
+
+    @property
+    def covered(self) -> bool:
+        """Whether a panel takes all of a low page."""
+        return not self._panels.isHidden() and self.height() < theme.em() * LOW_EMS
+
+    def _show(self, view: int) -> None:
+        raise NotImplementedError
 
     def _fit_totals(self) -> None:
         rows = self.totals.rowCount()
-        self.totals_table.setVisible(bool(rows))
-        shown = min(max(rows, 1), _TOTALS_SHOWN)
-        self.totals_table.setFixedHeight(self.totals_table.height_of(shown))
-        self.months.setVisible(bool(rows))
+        shown = bool(rows) and not self.covered
+        self.totals_table.setVisible(shown)
+        most = max(round(self.height() * _TOTALS_SHARE), self.totals_table.height_of(1))
+        self.totals_table.setFixedHeight(min(self.totals_table.height_of(max(rows, 1)), most))
+        self.months.setVisible(shown)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Totals up to their share of the height."""
+        super().resizeEvent(event)
+        self._show(self.view)
 
     def _open_panel(self, panel: QWidget) -> None:
         for each in (self.export_panel, self.verify_panel):
             each.setVisible(each is panel)
         self._panels.show()
+        self._show(self.view)
 
     def _close_panels(self) -> None:
         self._panels.hide()
+        self._show(self.view)
         self._views.button(self.view).setFocus()

@@ -226,7 +226,7 @@ def open_reference(desk: Desk, job: str, refrigerant: str, parent: QWidget) -> R
 
 def _columns(heads: tuple[str, ...]) -> tuple[Column[tuple[str, ...]], ...]:
     return tuple(
-        Column(head.replace(" [", "\n["), itemgetter(place), 6, right=True, grows=True)
+        Column(head.replace(" [", "\n["), itemgetter(place), right=True, least=6)
         for place, head in enumerate(heads)
     )
 

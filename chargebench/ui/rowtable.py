@@ -9,16 +9,18 @@ from PySide6.QtCore import (
     QModelIndex,
     QPersistentModelIndex,
     QRectF,
+    QSize,
     Qt,
     Signal,
 )
-from PySide6.QtGui import QKeyEvent, QPainter, QPixmap, QResizeEvent
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPixmap, QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
 
 from chargebench.ui import theme
 from chargebench.ui.shapes import draw
 
 PAGE = 200
+ROWS_MEASURED = 50
 Index = QModelIndex | QPersistentModelIndex
 Row = TypeVar("Row")
 _TOP = QModelIndex()
@@ -28,22 +30,24 @@ _RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 
 @dataclass(frozen=True, slots=True)
 class Column(Generic[Row]):
-    """One column: its head, what it says of a row, how wide it wants to be."""
+    """One column: its head, what it says of a row; as wide as its words, or as the room allows."""
 
     head: str
     text: Callable[[Row], str]
-    ems: float
     right: bool = False  # figures stand at the right
     shape: Callable[[Row], str] | None = None  # a state's shape before its word
-    grows: bool = False  # takes the room that is left
+    least: float = 0.0  # lines of text; given, it shrinks so far and takes what room is left
+    drawn: float = 0.0  # lines of text that a picture beside the words takes
+    gives_way: int = 0  # the highest goes first where there is no room for all
 
 
 class RowModel(QAbstractTableModel, Generic[Row]):
     """Rows read so far; `page` reads those after a row, or the first ones."""
 
-    def __init__(self, columns: Sequence[Column[Row]]) -> None:
+    def __init__(self, columns: Sequence[Column[Row]], page_size: int = PAGE) -> None:
         super().__init__()
         self.columns = tuple(columns)
+        self._page_size = page_size
         self._rows: list[Row] = []
         self._page: Callable[[Row | None], Sequence[Row]] | None = None
 
@@ -51,7 +55,7 @@ class RowModel(QAbstractTableModel, Generic[Row]):
         """Read the first page; further pages follow as one scrolls."""
         self.beginResetModel()
         self._rows = list(page(None))
-        self._page = page if len(self._rows) >= PAGE else None
+        self._page = page if len(self._rows) >= self._page_size else None
         self.endResetModel()
 
     def show_rows(self, rows: Sequence[Row]) -> None:
@@ -63,6 +67,12 @@ class RowModel(QAbstractTableModel, Generic[Row]):
     def row(self, number: int) -> Row:
         """One row."""
         return self._rows[number]
+
+    def show_columns(self, columns: Sequence[Column[Row]]) -> None:
+        """Show other columns of the same rows."""
+        self.beginResetModel()
+        self.columns = tuple(columns)
+        self.endResetModel()
 
     @property
     def rows(self) -> Sequence[Row]:
@@ -85,7 +95,7 @@ class RowModel(QAbstractTableModel, Generic[Row]):
         """Read the next page."""
         assert self._page is not None
         more = self._page(self._rows[-1])
-        if len(more) < PAGE:
+        if len(more) < self._page_size:
             self._page = None
         if more:
             first = len(self._rows)
@@ -135,10 +145,14 @@ class RowView(QTableView):
         parent: QWidget | None = None,
         *,
         to_press: bool = True,
+        lines: int = 1,
     ) -> None:
         super().__init__(parent)
         self._to_press = to_press  # rows that are only read may be lower than a gloved finger
-        self._columns = model.columns
+        self.lines = lines  # of text in a row
+        self._rows_model = model
+        self._widths: list[int] = []  # that head and words want; measured with each reading
+        self._heads: list[int] = []
         self.setModel(model)
         self.setAccessibleName(name)
         self.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
@@ -146,7 +160,7 @@ class RowView(QTableView):
         self.setHorizontalScrollMode(QTableView.ScrollMode.ScrollPerPixel)
         self.setTabKeyNavigation(False)
         self.setShowGrid(False)
-        self.setWordWrap(False)
+        self.setWordWrap(lines > 1)
         self.verticalHeader().hide()
         head = self.horizontalHeader()
         head.setHighlightSections(False)
@@ -154,6 +168,7 @@ class RowView(QTableView):
         head.setMinimumSectionSize(theme.em() * 2)
         self.setMinimumHeight(self.height_of(3 if to_press else 1))
         self.clicked.connect(lambda index: self.opened.emit(index.row()))
+        model.modelReset.connect(self._measure_anew)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         """Enter opens the row."""
@@ -169,24 +184,74 @@ class RowView(QTableView):
 
     def row_height(self) -> int:
         """Height of a row."""
-        return theme.target() if self._to_press else round(theme.em() * 1.8)
+        if not self._to_press:
+            return round(theme.em() * 1.8)
+        return max(theme.target(), round(theme.em() * (self.lines + 0.5)))
 
     def height_of(self, rows: int) -> int:
         """Height that shows this many rows under their heads."""
         return self.horizontalHeader().sizeHint().height() + self.row_height() * rows + 6
 
+    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """Wide enough for every column."""
+        return QSize(sum(self._wanted()) + theme.em() * 2, super().sizeHint().height())
+
     def lay_out(self) -> None:
-        """Set the columns' widths for the text size and the room there is."""
+        """Set the columns' widths for their words, the text size and the room there is."""
         high = self.row_height()
         if self.verticalHeader().defaultSectionSize() != high:
             self.verticalHeader().setDefaultSectionSize(high)
-        wanted = [round(column.ems * theme.em()) for column in self._columns]
-        growing = [place for place, column in enumerate(self._columns) if column.grows]
-        spare = self.viewport().width() - sum(wanted)
-        for place in growing:
-            wanted[place] += max(spare // len(growing), 0)
-        for place, width in enumerate(wanted):
-            self.setColumnWidth(place, width)
+        columns, wanted, room = self._rows_model.columns, self._wanted(), self.viewport().width()
+        least = [
+            min(width, max(round(column.least * theme.em()), head)) if column.least else width
+            for column, width, head in zip(columns, wanted, self._heads, strict=True)
+        ]
+        shown = _that_fit(columns, least, room)
+        spare = max(room - sum(least[place] for place in shown), 0)
+        asked = sum(wanted[place] - least[place] for place in shown)
+        growing = [place for place in shown if columns[place].least]
+        for place in range(len(columns)):
+            self.setColumnHidden(place, place not in shown)
+            width = least[place]
+            if asked > spare:
+                width += spare * (wanted[place] - least[place]) // asked
+            elif place in growing:
+                width = wanted[place] + (spare - asked) // len(growing)
+            if place in shown:
+                self.setColumnWidth(place, width)
+
+    def _measure_anew(self) -> None:
+        self._widths = []
+        self.lay_out()
+
+    def _wanted(self) -> list[int]:
+        """Width that each column's head and first rows want."""
+        if not self._widths:
+            rows = self._rows_model.rows[:ROWS_MEASURED]
+            bold = QFont(self.font())
+            bold.setBold(True)
+            self._heads = []
+            heads, words, em = QFontMetrics(bold), self.fontMetrics(), theme.em()
+            edges = 2 * (em // 3) + 8
+            for column in self._rows_model.columns:
+                lines = [line for row in rows for line in column.text(row).split("\n")]
+                wide = max((words.horizontalAdvance(line) for line in lines), default=0)
+                shaped = column.shape is not None and any(column.shape(row) for row in rows)
+                beside = round(em * (column.drawn + (1.4 if shaped else 0)))
+                head = max(heads.horizontalAdvance(line) for line in column.head.split("\n"))
+                self._heads.append(head + edges)
+                self._widths.append(max(head, wide + beside) + edges)
+        return self._widths
+
+
+def _that_fit(columns: Sequence[Column[Any]], least: Sequence[int], room: int) -> list[int]:
+    """Places of the columns shown: those that give way go while there is no room for all."""
+    shown = list(range(len(columns)))
+    for place in sorted(shown, key=lambda place: -columns[place].gives_way):
+        if sum(least[each] for each in shown) <= room or not columns[place].gives_way:
+            break
+        shown.remove(place)
+    return shown
 
 
 def _pixmap(name: str) -> QPixmap:

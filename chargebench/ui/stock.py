@@ -94,7 +94,7 @@ class StockArea(QStackedWidget):
         buttons = [QPushButton(words) for _, words in ACTS]
         for button, (key, _) in zip(buttons, ACTS, strict=True):
             button.clicked.connect(lambda _, act=key: self.begin(act, self._chosen()))
-        acts = row_of(*buttons)
+        self.acts = row_of(*buttons)
         column = QVBoxLayout(self._list_page)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(top)
@@ -102,7 +102,7 @@ class StockArea(QStackedWidget):
         column.addWidget(self.table, 1)
         column.addWidget(self.instrument_table, 1)
         column.addWidget(self.worst)
-        column.addWidget(acts)
+        column.addWidget(self.acts)
         self._connect()
 
     def _connect(self) -> None:
@@ -143,6 +143,7 @@ class StockArea(QStackedWidget):
         never = _NO_CYLINDERS if kind == "cylinder" else _NO_INSTRUMENTS
         self.empty.setText(_NOTHING_FOUND if words else never)
         self.new.setText(f"&New {kind}")
+        self.acts.setVisible(kind == "cylinder")
         if not nothing:
             shown.selectRow(0)
         self._show_worst()

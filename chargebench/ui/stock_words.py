@@ -35,6 +35,24 @@ def kind_words(kind: str) -> str:
     return _KINDS.get(kind, kind)
 
 
+def moved_words(kind: str, source: str, target: str, as_typed: str) -> str:
+    """What a mass line was, by both its ends: charged, recovered, left in the hose and so on."""
+    if kind != "step-signed":
+        return kind_words(kind)
+    match source.partition(":")[0], target.partition(":")[0]:
+        case "cylinder", "equipment":
+            return "charged"
+        case "equipment", "cylinder":
+            return "recovered"
+        case "cylinder", "atmosphere":
+            return "left in the hose"
+        case "equipment", "atmosphere":
+            return "released" if as_typed.startswith("released") else "presumed lost"
+        case "outside", _:
+            return "assumed"
+    return kind_words(kind)
+
+
 def day(when: date) -> str:
     """A day as people write it."""
     return f"{when.day} {when:%b %Y}"

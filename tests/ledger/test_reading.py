@@ -96,6 +96,10 @@ def test_that_entries_go_on_after_a_known_one(
     assert len(every) > 6
     assert list(shop.entries(after=every[4].id)) == every[5:]
     assert list(shop.entries(after=every[4].id, limit=4)) == every[5:9]
+    newest = list(shop.entries(newest_first=True))
+    assert newest == every[::-1]
+    assert list(shop.entries(after=every[4].id, newest_first=True)) == every[3::-1]
+    assert list(shop.entries(after=every[4].id, limit=2, newest_first=True)) == [every[3], every[2]]
     assert list(shop.entries(limit=0)) == []
 
 

@@ -19,6 +19,7 @@ from chargebench.ui.period import Period, named_period
 from chargebench.ui.records import RecordsArea
 from chargebench.ui.records_page import ENTRIES, FLAGS, LEAKS
 from chargebench.ui.rowtable import PAGE, Column, RowModel
+from chargebench.ui.stock_words import moved_words
 
 
 @pytest.fixture
@@ -60,6 +61,22 @@ def test_that_a_date_that_is_none_is_refused_and_the_list_stays(
     qtbot.keyClicks(records.period.since, "yesterday")
     assert "Expected a date as year-month-day" in records.period.says.text()
     assert records.usage.rowCount() == 1
+
+
+@pytest.mark.parametrize(
+    ("ends", "as_typed", "says"),
+    [
+        (("cylinder:C-014", "equipment:E-203"), "88.4 g", "charged"),
+        (("equipment:E-203", "cylinder:C-034"), "61.3 g", "recovered"),
+        (("cylinder:C-014", "atmosphere"), "left in the hose", "left in the hose"),
+        (("equipment:E-203", "atmosphere"), "released: 12 g", "released"),
+        (("equipment:E-203", "atmosphere"), "presumed lost", "presumed lost"),
+        (("outside", "equipment:E-203"), "assumed: 3.0 oz", "assumed"),
+    ],
+)
+def test_that_a_mass_line_says_what_moved(ends: tuple[str, str], as_typed: str, says: str) -> None:
+    assert moved_words("step-signed", *ends, as_typed) == says
+    assert moved_words("reversal", *ends, as_typed) == "reversal"
 
 
 def test_that_filters_narrow_usage(qtbot: QtBot, records: RecordsArea) -> None:
@@ -111,6 +128,8 @@ def test_that_entries_say_what_they_are_about(records: RecordsArea) -> None:
     about = [str(model.data(model.index(row, 2))) for row in range(model.rowCount())]
     assert "equipment E-203" in about
     assert "C-014" in about
+    numbers = [entry.number for entry in records.entries.rows]
+    assert numbers == sorted(numbers, reverse=True)  # newest first, as in every list
 
 
 def test_that_verify_says_what_was_checked_and_what_it_can_not_prove(
@@ -249,7 +268,7 @@ def test_that_long_lists_are_read_page_by_page(themed: QApplication) -> None:  #
         start = 0 if after is None else after + 1
         return range(start, min(start + PAGE, 2 * PAGE + 50))
 
-    model: RowModel[int] = RowModel((Column("n", str, 4),))
+    model: RowModel[int] = RowModel((Column("n", str),))
     model.read(page)
     assert model.rowCount() == PAGE
     while model.canFetchMore(model.index(-1, -1)):

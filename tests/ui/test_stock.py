@@ -59,7 +59,7 @@ def test_that_the_fill_column_says_in_words_what_it_draws(stock: StockArea) -> N
     model = stock.cylinders
     index = model.index(1, FILL_COLUMN)
     said = model.data(index, Qt.ItemDataRole.AccessibleTextRole)
-    assert said == "Fill against its limit: 0 %"
+    assert said == "Fill against limit: 0 %"
     assert model.data(model.index(0, FILL_COLUMN)) == "limit not known"
 
 
