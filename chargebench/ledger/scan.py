@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
+from itertools import islice
 from typing import Any
 
 import msgspec
@@ -24,6 +25,8 @@ _ROW = select(
 _LINES = select(schema.transfer.c.entry, schema.transfer.c.line, *schema.MASS_LINE).order_by(
     schema.transfer.c.entry, schema.transfer.c.line
 )
+
+MISSING_TOLD = 20  # numbers of one gap named one by one
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,8 +51,12 @@ class Checkpoint:
 class BenchScan:
     """How far the chain of one bench was followed."""
 
-    number: int = 0
+    number: int = 0  # the highest met
+    last: int = 0
+    loose: bool = False  # whether the last did not follow the one before it
     hash: bytes = GENESIS
+    gaps: list[range] = field(default_factory=list)  # numbers passed over when they were due
+    late: set[int] = field(default_factory=set)  # numbers of gaps that came after all
     hashes: dict[int, bytes] = field(default_factory=dict)
 
 
@@ -84,8 +91,10 @@ class Scan:
             if progress is not None:
                 progress(self.entries, total)
             if len(chunk) < CHUNK:
-                return
+                break
             after = chunk[-1]
+        for name, bench in self.benches.items():
+            self._end(name, bench)
 
     def _take_chunk(self, after: int, chunk: list[int]) -> None:
         """Entries of a chunk with their mass lines; the last one takes lines beyond every entry."""
@@ -152,20 +161,39 @@ class Scan:
             self.says(number, f"Entry {number} can not be read as an entry: {problem}.")
 
     def _follow(self, bench: BenchScan, number: int, row: Any) -> None:
-        """Numbers without a gap, each entry following the one before it."""
-        expected = bench.number + 1
-        if number > expected:
-            missing = f"{expected}" if number == expected + 1 else f"{expected} to {number - 1}"
-            for each in range(expected, min(number, expected + 20)):
-                self.says(each, f"Entry {missing} of bench {row[1]} is missing from its place.")
-            self.says(number, f"Entry {number} of bench {row[1]} stands where {expected} should.")
-        elif number < expected:
-            self.says(number, f"Entry {number} of bench {row[1]} stands out of its place.")
-        elif row[9] != bench.hash:
+        """Numbers without a gap, each entry following the one before it.
+
+        An entry with a break on both sides stands out of its place; a break with nothing loose
+        is a gap, told of at the end, for its numbers may come later.
+        """
+        follows = number == bench.last + 1
+        if bench.loose and not follows:
+            self._out_of_place(bench, row[1])
+        if number > bench.number + 1:
+            bench.gaps.append(range(bench.number + 1, number))
+        elif number <= bench.number:
+            bench.late.add(number)
+        if follows and row[9] != bench.hash:
             self.says(number, f"Entry {number} does not follow the entry before it.")
-        bench.number, bench.hash = max(number, bench.number), row[10]
+        bench.loose, bench.last, bench.hash = not follows, number, row[10]
+        bench.number = max(number, bench.number)
         if (row[1], number) in self.wanted:
             bench.hashes[number] = row[10]
+
+    def _out_of_place(self, bench: BenchScan, name: str) -> None:
+        self.says(bench.last, f"Entry {bench.last} of bench {name} stands out of its place.")
+
+    def _end(self, name: str, bench: BenchScan) -> None:
+        """What only the end of a chain tells."""
+        if bench.loose and bench.last < bench.number:
+            self._out_of_place(bench, name)
+        for gap in bench.gaps:
+            missing = (number for number in gap if number not in bench.late)
+            for number in islice(missing, MISSING_TOLD):
+                self.says(number, f"Entry {number} of bench {name} is missing.")
+            untold = len(gap) - sum(number in gap for number in bench.late) - MISSING_TOLD
+            if untold > 0:
+                self.says(None, f"So are {untold} more up to entry {gap[-1]} of bench {name}.")
 
     def _move(self, place: str, refrigerant: str, gain_mg: int, number: int) -> None:
         key = (place, refrigerant)

@@ -96,6 +96,27 @@ def test_that_an_entry_removed_with_all_that_hangs_on_it_is_missed(path: Path) -
     assert "11 of bench B is missing" in found.problems[0].what
 
 
+def test_that_of_two_entries_swapped_far_apart_only_they_are_named(path: Path) -> None:
+    with books.database_tool(path) as tool:
+        last = tool.execute("SELECT max(number) FROM entry").fetchone()[0]
+        for was, becomes in ((3, -1), (last - 1, 3), (-1, last - 1)):
+            tool.execute("UPDATE entry SET number = ? WHERE number = ?", (becomes, was))
+    out = [p.entry for p in books.verified(path).problems if "out of its place" in p.what]
+    assert (len(out), set(out)) == (2, {3, last - 1})
+    assert not [p for p in books.verified(path).problems if "missing" in p.what]
+
+
+def test_that_a_number_far_beyond_the_rest_is_told_briefly(path: Path) -> None:
+    with books.database_tool(path) as tool:
+        last = tool.execute("SELECT max(number) FROM entry").fetchone()[0]
+        tool.execute("UPDATE entry SET number = ? WHERE number = ?", (10**12, last))
+    missing = [p for p in books.verified(path).problems if "missing" in p.what]
+    assert [p.entry for p in missing] == list(range(last, last + 20))
+    assert f"So are {10**12 - last - 20} more" in " ".join(
+        p.what for p in books.verified(path).problems
+    )
+
+
 COLUMNS = 'id, kind, job, happened_at, recorded_at, "by", payload, happened_us'
 
 
