@@ -14,10 +14,10 @@ from chargebench.errors import (
     PropertiesUnavailable,
     StepRefused,
 )
-from chargebench.fluids import NITROGEN, gas_density
+from chargebench.fluids import await_gas_density
 from chargebench.ledger import Entry
 from chargebench.steps import STEPS, Case, Typed, answer, safety_list
-from chargebench.units import Q, Reading, shown
+from chargebench.units import Reading, shown
 
 AFTER_CLOSING = "follow_up"
 REST_ON_GAS = ("pressure_test", "weigh_in")
@@ -248,7 +248,7 @@ class Jobs(Cases):
 def _await_gas() -> None:
     """Wait until gas densities are at hand: what is signed should not rest on the ideal law."""
     try:
-        gas_density(NITROGEN, temperature=Q(20, "degC"), pressure=Q(1, "bar"))
+        await_gas_density()
     except PropertiesUnavailable:
         return  # the ideal law then serves, its error in the doubt, and the sentence says so
 

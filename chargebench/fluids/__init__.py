@@ -2,7 +2,14 @@
 
 from chargebench.fluids import water
 from chargebench.fluids.catalogue import names, refrigerant
-from chargebench.fluids.gas import NITROGEN, close, gas_density, gas_density_ready, warm_up
+from chargebench.fluids.gas import (
+    NITROGEN,
+    await_gas_density,
+    close,
+    gas_density,
+    gas_density_ready,
+    warm_up,
+)
 from chargebench.fluids.refrigerants import (
     GWP_SETS,
     Component,
@@ -20,6 +27,7 @@ __all__ = [
     "LimitFigure",
     "Refrigerant",
     "Saturation",
+    "await_gas_density",
     "close",
     "gas_density",
     "gas_density_ready",

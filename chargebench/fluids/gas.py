@@ -172,6 +172,22 @@ def warm_up() -> None:
     _properties.start()
 
 
+def await_gas_density() -> None:
+    """Wait until gas densities are at hand, starting the property process where none runs.
+
+    Raises
+    ------
+    PropertiesUnavailable
+        The process did not start or did not answer in time.
+
+    Source
+    ------
+    COOLPROP
+    """
+    # A question of its own: one asked before would be answered from memory, process or not.
+    _properties.ask([["Nitrogen"], [1.0], 300.0, 1e5])
+
+
 def close() -> None:
     """End the property process; it is started again at need, and ended at exit by itself.
 

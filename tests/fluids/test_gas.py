@@ -237,3 +237,11 @@ def test_that_the_calling_process_needs_neither_coolprop_nor_numpy() -> None:
     assert done.stderr == ""
     assert done.returncode == 0
     assert float(done.stdout) == pytest.approx(5.72, rel=0.01)
+
+
+def test_that_waiting_starts_a_process_that_was_ended() -> None:
+    fluids.gas_density(fluids.NITROGEN, temperature=Q(20, "degC"), pressure=Q(1, "bar"))
+    fluids.close()
+    assert not fluids.gas_density_ready()
+    fluids.await_gas_density()
+    assert fluids.gas_density_ready()
