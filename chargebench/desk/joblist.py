@@ -1,13 +1,13 @@
 """The list of jobs: a line each, kept until something is recorded in it."""
 
-from chargebench.desk.jobs import Jobs
 from chargebench.desk.views import JobLine
+from chargebench.desk.visits import Visits
 from chargebench.flags import Flag
 from chargebench.ledger import Job
 from chargebench.units import shown
 
 
-class JobList(Jobs):
+class JobList(Visits):
     """Lists jobs: an open one is worked out, a closed one stands as it was closed."""
 
     def jobs(

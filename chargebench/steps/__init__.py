@@ -1,6 +1,6 @@
 """The forms of jobs and registers as data, and what each step works out from typed answers."""
 
-from chargebench.steps.case import NOT_WORKED, Case, Figure, Signed, Worked
+from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Signed, Table, Worked
 from chargebench.steps.form import NOTHING, Answers, Asks, Field, Form, Typed, answer
 from chargebench.steps.forms import STEPS
 from chargebench.steps.registers import REGISTERS
@@ -16,10 +16,12 @@ __all__ = [
     "Answers",
     "Asks",
     "Case",
+    "Cell",
     "Field",
     "Figure",
     "Form",
     "Signed",
+    "Table",
     "Typed",
     "Worked",
     "answer",

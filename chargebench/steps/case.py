@@ -25,12 +25,37 @@ class Figure:
 
 
 @dataclass(frozen=True, slots=True)
+class Cell:
+    """One cell of a small table; small quantities are shown with finer places."""
+
+    value: Quantity | str
+    marked: bool = False  # a difference that matters
+    why: str = ""  # the reason, on demand
+    fine: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """Figures that are read beside each other; the first cell of a row says what it is of.
+
+    Figures whose keys begin with the table's are recorded with the step, and shown in it.
+    """
+
+    key: str
+    title: str
+    heads: tuple[str, ...]
+    rows: tuple[tuple[Cell, ...], ...]
+    says: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Worked:
     """What a step's answers come to: figures, sentences a person reads, the step's own result."""
 
     figures: tuple[Figure, ...] = ()
     sentences: tuple[str, ...] = ()
     result: Any = None
+    tables: tuple[Table, ...] = ()
 
 
 NOT_WORKED = Worked()

@@ -25,7 +25,7 @@ class PressureTested:
 
 def work_out(case: Case) -> Worked:
     """Verdict on the standing pressure test as typed so far."""
-    start, end = _state(case, "start"), _state(case, "end")
+    start, end = state(case, "start"), state(case, "end")
     if start is None or end is None:
         return NOT_WORKED
     answers = case.step("pressure_test")
@@ -48,7 +48,8 @@ def work_out(case: Case) -> Worked:
     return Worked(_figures(case, result), _sentences(result), result)
 
 
-def _state(case: Case, when: str) -> State | None:
+def state(case: Case, when: str) -> State | None:
+    """The nitrogen at start or end, as typed so far."""
     answers = case.step("pressure_test")
     temperature = answers.quantity(f"{when}_temperature")
     try:

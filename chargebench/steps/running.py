@@ -11,21 +11,30 @@ from chargebench.calc.readings import (
     FanState,
     Findings,
     Frost,
+    Hypothesis,
     NextMeasurement,
     Says,
 )
 from chargebench.errors import ChargebenchError
 from chargebench.fluids import saturation
-from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
+from chargebench.steps import hose_cost, maker
+from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Table, Worked
 from chargebench.steps.form import Answers
 from chargebench.units import Q, Quantity
 
-_LABELS = {
+LABELS = {
     "superheat": "Superheat",
     "subcooling": "Subcooling",
     "condensing_split": "Condensing over ambient",
     "evaporator_difference": "Air over evaporating",
 }
+_EXPECTED = {
+    "superheat": "expected_superheat",
+    "subcooling": "expected_subcooling",
+    "condensing_split": "expected_split",
+    "evaporator_difference": "expected_evaporator_difference",
+}
+_NO_VERDICT = "No row is a verdict: readings support a fault or speak against it, none proves it."
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,9 +55,9 @@ def work_out(case: Case, step: str) -> Worked:
     refused: list[str] = []
     by_pressure = _by_pressure(case, step, refused)
     surfaces = _by_surface(answers)
-    from_surfaces = by_pressure == _NOTHING
+    from_surfaces = by_pressure == NOTHING
     differences = surfaces if from_surfaces else by_pressure
-    findings = _findings(answers, differences, from_surfaces=from_surfaces)
+    findings = _findings(case, answers, differences, from_surfaces=from_surfaces)
     result = Ran(
         differences,
         from_surfaces,
@@ -56,10 +65,11 @@ def work_out(case: Case, step: str) -> Worked:
         readings.next_measurement(findings),
     )
     figures = _figures(case, step, result)
-    return Worked(figures, (*refused, *_sentences(case, result)), result)
+    said = (*refused, *_sentences(case, step, result))
+    return Worked(figures, said, result, _evidence_table(result))
 
 
-_NOTHING = Differences(None, None, None, None)
+NOTHING = Differences(None, None, None, None)
 
 
 def _by_pressure(case: Case, step: str, refused: list[str]) -> Differences:
@@ -113,7 +123,9 @@ def _by_surface(answers: Answers) -> Differences:
     )
 
 
-def _findings(answers: Answers, differences: Differences, *, from_surfaces: bool) -> Findings:
+def _findings(
+    case: Case, answers: Answers, differences: Differences, *, from_surfaces: bool
+) -> Findings:
     current, rated = answers.quantity("current"), answers.quantity("rated_current")
     into, out = answers.quantity("drier_in"), answers.quantity("drier_out")
     drop = None
@@ -121,7 +133,12 @@ def _findings(answers: Answers, differences: Differences, *, from_surfaces: bool
         drop = Q(into.m_as("kelvin") - out.m_as("kelvin"), "kelvin")
     frost, condenser = answers.text("frost"), answers.text("condenser_state")
     condenser_fan, evaporator_fan = answers.text("condenser_fan"), answers.text("evaporator_fan")
+    expected = maker.expected(case)
+    givers = {each.given_by: None for each in expected.values()}
+    held = {_EXPECTED[of]: each.middle for of, each in expected.items()}
     return Findings(
+        **held,
+        expected_from=", ".join(givers) or "the maker",
         superheat=differences.superheat,
         subcooling=differences.subcooling,
         condensing_split=differences.condensing_split,
@@ -143,7 +160,7 @@ def _figures(case: Case, step: str, result: Ran) -> tuple[Figure, ...]:
     how = ", from surfaces" if result.from_surfaces else ""
     source = "COMMON" if result.from_surfaces else "COOLPROP"
     figures = [
-        Figure(each.name, f"{_LABELS[each.name]}{how}", value, source=source)
+        Figure(each.name, f"{LABELS[each.name]}{how}", value, source=source)
         for each in fields(result.differences)
         if (value := getattr(result.differences, each.name)) is not None
     ]
@@ -164,7 +181,28 @@ def _figures(case: Case, step: str, result: Ran) -> tuple[Figure, ...]:
     return tuple(figures)
 
 
-def _sentences(case: Case, result: Ran) -> tuple[str, ...]:
+def _evidence_table(result: Ran) -> tuple[Table, ...]:
+    """Fault by reading: for, against, nothing, with the reason behind each."""
+    readings_told = tuple(dict.fromkeys(each.reading for each in result.evidence))
+    if not readings_told:
+        return ()
+    found = {(each.hypothesis, each.reading): each for each in result.evidence}
+    rows = tuple(
+        (
+            Cell(str(fault)),
+            *(
+                Cell(str(each.says), why=f"{each.reading}. {each.reason}")
+                for told in readings_told
+                if (each := found[fault, told])
+            ),
+        )
+        for fault in Hypothesis
+    )
+    heads = ("Fault", *(told.partition(" (")[0] for told in readings_told))
+    return (Table("evidence", "What speaks for which fault", heads, rows, _NO_VERDICT),)
+
+
+def _sentences(case: Case, step: str, result: Ran) -> tuple[str, ...]:
     says: list[str] = []
     if result.next is not None:
         hose = " It needs a hose." if result.next.needs_hose else ""
@@ -174,4 +212,5 @@ def _sentences(case: Case, result: Ran) -> tuple[str, ...]:
             "Readings can not settle the charge of a critically charged sealed system; recovering "
             "and weighing in does."
         )
+    says += hose_cost.sentences(case, step)
     return tuple(says)

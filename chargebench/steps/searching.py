@@ -2,13 +2,11 @@
 
 from dataclasses import dataclass
 
-from chargebench.calc import leak_search, loss
-from chargebench.calc.leak_search import Coverage, DetectorCheck, DetectorWord, EquipmentKind
+from chargebench.calc import leak_search
+from chargebench.calc.leak_search import Coverage, DetectorCheck, EquipmentKind
 from chargebench.errors import ChargebenchError
-from chargebench.steps import recovery
+from chargebench.steps import losing
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
-from chargebench.steps.form import NOTHING
-from chargebench.units import from_mg
 
 _KINDS = {
     "split system": EquipmentKind.SPLIT,
@@ -51,7 +49,13 @@ def work_out(case: Case) -> Worked:
         Figure("detector", "A search without a find", str(check.word)),
         Figure("leaks", "Leaks found", str(len(leaks))),
     )
-    return Worked(figures, (coverage.sentence, *_advice(case), *loss_sentences(case)), result)
+    lost = losing.work_out(case)
+    return Worked(
+        (*figures, *lost.figures),
+        (coverage.sentence, *_advice(case), *lost.sentences),
+        result,
+        lost.tables,
+    )
 
 
 def _advice(case: Case) -> tuple[str, ...]:
@@ -69,44 +73,6 @@ def _advice(case: Case) -> tuple[str, ...]:
         wind=answers.text("wind") in ("draught", "windy"),
     )
     return tuple(f"{each.advice} {each.reason}" for each in found)
-
-
-def average_loss(case: Case) -> loss.AverageLoss | None:
-    """Loss since it was last known full, once a recovery has been weighed."""
-    last_full = case.step("nameplate").date("last_known_full")
-    taken = recovery.work_out(case).result
-    lines = case.step("recovery").lines("lines")
-    weighed = any(recovery.line_mg(line) is not None for line in lines)
-    if last_full is None or last_full > case.today or not weighed:
-        return None
-    if not isinstance(taken, recovery.Recovered) or taken.nameplate_mg is None:
-        return None
-    return loss.average_loss(
-        nameplate=from_mg(taken.nameplate_mg),
-        recovered=from_mg(taken.taken_mg),
-        uncertainty=from_mg(taken.doubt_mg) / 2,
-        last_full=last_full,
-        on=case.today,
-    )
-
-
-def loss_sentences(case: Case) -> tuple[str, ...]:
-    """Honest answer to whether it is a leak or was never charged right."""
-    missing = average_loss(case)
-    if missing is None:
-        return ()
-    answers = case.step("leak_search")
-    searches: list[loss.Search] = []
-    if answers.text("method") and not answers.lines("leaks"):
-        detector = case.instruments.get(answers.text("detector"), NOTHING)
-        check = leak_search.detector_check(
-            before=answers.yes("checked_before"), after=answers.yes("checked_after")
-        )
-        void = check.reason if check.word is not DetectorWord.COUNTS else ""
-        searches.append(
-            loss.Search(answers.text("method"), detector.quantity("sensitivity"), void=void)
-        )
-    return loss.explanations(missing, loss.could_have_seen(missing, searches))
 
 
 def components(case: Case) -> tuple[tuple[str, str], ...]:

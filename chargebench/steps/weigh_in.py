@@ -7,7 +7,7 @@ from chargebench.calc import charge
 from chargebench.calc.charge import Arrangement, Verdict
 from chargebench.calc.scale import Budget, charge_budget
 from chargebench.calc.tolerance import charge_tolerance
-from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
+from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Table, Worked
 from chargebench.steps.fill import COARSE_SCALE
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.steps.weigh_line import Line, line_of
@@ -72,7 +72,8 @@ def work_out(case: Case) -> Worked:
     if not worked:
         return NOT_WORKED
     result = _result(case, nameplate.quantity.to("g"), tuple(worked))
-    return Worked(_figures(result), _sentences(case, result), result)
+    tables = (_budget_table(result.budget, result.verdict),)
+    return Worked(_figures(result), _sentences(case, result), result, tables)
 
 
 def _target(case: Case) -> Quantity | None:
@@ -173,6 +174,32 @@ def _figures(result: WeighedIn) -> tuple[Figure, ...]:
         for part in result.budget.lines
     ]
     return tuple(figures)
+
+
+def _budget_table(budget: Budget, verdict: Verdict | None) -> Table:
+    """The doubt line by line, in the order of the guide: sources, combined, expanded."""
+    rows = [(part.name, part.how, part.standard_uncertainty) for part in budget.lines]
+    rows.append(("combined", "root of the sum of squares", budget.combined))
+    rows.append(("expanded", "k = 2, about 95 %", budget.expanded))
+    return Table(
+        "budget",
+        "Doubt, line by line",
+        ("From", "How", "Standard uncertainty"),
+        tuple((Cell(name), Cell(how), Cell(size, fine=True)) for name, how, size in rows),
+        "" if verdict is None else _enough(verdict),
+    )
+
+
+def _enough(verdict: Verdict) -> str:
+    """Whether the scale decides, and the coarsest that would."""
+    if verdict.resolution_enough is None:
+        return _finer(verdict)
+    if verdict.word == "scale too coarse to tell":
+        return f"This scale can not decide. {_finer(verdict)}"
+    return (
+        f"This scale decides; one of up to {show(verdict.resolution_enough, 'g', 2)} resolution "
+        "would, with all other doubt as it is."
+    )
 
 
 def _sentences(case: Case, result: WeighedIn) -> tuple[str, ...]:

@@ -7,6 +7,7 @@ from chargebench.ledger import Transfer
 from chargebench.steps import (
     closing,
     evacuation,
+    losing,
     nameplate,
     pressure_test,
     recovery,
@@ -27,6 +28,7 @@ _WORK_OUT: Mapping[str, Callable[[Case], Worked]] = {
     "evacuation": evacuation.work_out,
     "weigh_in": weigh_in.work_out,
     "as_left": partial(running.work_out, step="as_left"),
+    "follow_up": losing.work_out,
 }
 _MOVEMENTS: Mapping[str, Callable[[Case], tuple[Transfer, ...]]] = {
     "nameplate": nameplate.movements,

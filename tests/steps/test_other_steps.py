@@ -6,7 +6,7 @@ import pytest
 
 from chargebench import steps
 from chargebench.ledger import Transfer
-from chargebench.steps import Case, Typed, searching
+from chargebench.steps import Case, Typed, losing
 from chargebench.steps.evacuation import Evacuated
 from chargebench.steps.running import Ran
 from tests.steps.cases import FREEZER, case
@@ -206,7 +206,7 @@ def test_that_a_weighing_half_typed_says_nothing_of_a_loss() -> None:
     for taken in (half, no_way_chosen):
         given = case({"leak_search": {"method": "bubbles"}, "recovery": taken,
                       "nameplate": {"last_known_full": "2025-03-02"}})  # fmt: skip
-        assert searching.average_loss(given) is None
+        assert losing.average_loss(given) is None
         assert not any("leak is possible" in said
                        for said in steps.work_out(given, "leak_search").sentences)  # fmt: skip
 

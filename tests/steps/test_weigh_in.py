@@ -230,3 +230,38 @@ def test_that_pounds_and_ounces_move_what_grams_do() -> None:
     # 10 lb = 4535.923 7 g and 9 lb 12.5 oz = 4436.700 369 g (NIST SP 811, B.8): 99.223 331 g.
     (line,) = moved(weighed({"start": "10 lb", "end": "9 lb 12.5 oz"}))
     assert abs(line.mass_mg - 99_223) <= 1  # each reading is rounded to the milligram
+
+
+def test_that_the_budget_is_a_table_of_its_lines() -> None:
+    given = weighed({"end": "4212.5 g"}, instruments={
+        "S-1": {"kind": "scale", "name": "S", "resolution": "0.1 g", "repeatability": "0.2 g"}
+    })  # fmt: skip
+    (table,) = steps.work_out(given, "weigh_in").tables
+    sizes: dict[str, float] = {}
+    for name, how, size in table.rows:
+        assert how.value
+        assert not isinstance(size.value, str)
+        sizes[str(name.value)] = size.value.m_as("g")
+    # JCGM 100, 4.3.7 by hand: 0.1 / sqrt(12) x sqrt(2) = 0.0408; 0.2 x sqrt(2) = 0.2828;
+    # together 0.2858, twice that 0.5715.
+    assert sizes == pytest.approx(
+        {
+            "resolution": 0.0408,
+            "repeatability": 0.2828,
+            "gain": 0,
+            "hose content": 0,
+            "combined": 0.2858,
+            "expanded": 0.5715,
+        },
+        abs=1e-4,
+    )
+
+
+@pytest.mark.parametrize(
+    ("scale", "says"),
+    [("S-1", "This scale decides"), ("S-5", "This scale can not decide")],
+)
+def test_that_the_budget_says_what_resolution_is_enough(scale: str, says: str) -> None:
+    (table,) = steps.work_out(weighed({"scale": scale}), "weigh_in").tables
+    assert table.says.startswith(says)
+    assert "resolution" in table.says

@@ -29,6 +29,13 @@ _RUNNING: tuple[Field, ...] = (
     Field("condenser_fan", "Condenser fan", Asks.CHOICE, choices=tuple(FanState)),
     Field("evaporator_fan", "Evaporator fan", Asks.CHOICE, choices=tuple(FanState)),
     Field("running", "Compressor runs", Asks.CHOICE, choices=("cycling", "all the time", "not")),
+    Field(
+        "sister",
+        "Sister unit",
+        Asks.ROW,
+        register="equipment",
+        hint="To compare with; else equipment of the same make and model.",
+    ),
     Field("remarks", "Remarks", Asks.LONG_TEXT),
 )
 

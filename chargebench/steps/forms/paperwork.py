@@ -14,8 +14,15 @@ SUPPORT = Form(
             "Maker's figures",
             Asks.LINES,
             fields=(
-                Field("what", "Figure", required=True, example="suction pressure, box at -20 °C"),
-                Field("expected", "Expected", required=True, example="2 to 5 psig"),
+                Field(
+                    "what",
+                    "Figure",
+                    required=True,
+                    example="superheat, box at -20 °C",
+                    hint="Superheat, subcooling, condensing over ambient and air over evaporating "
+                    "are held against today's readings.",
+                ),
+                Field("expected", "Expected", required=True, example="5 to 8 K"),
                 Field("given_by", "Given by", example="service sheet, support line"),
             ),
         ),
