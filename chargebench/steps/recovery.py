@@ -190,6 +190,8 @@ def refusals(case: Case) -> dict[str, str]:
     answers = case.step("recovery")
     how = answers.text("how")
     fields: dict[str, str] = {}
+    if case.refrigerant is None:
+        fields["how"] = "Expected the refrigerant at the nameplate first."
     if how == RECOVERED and not answers.lines("lines"):
         fields["lines"] = "Expected a cylinder with its weight before and after."
     if how != RECOVERED and answers.lines("lines"):

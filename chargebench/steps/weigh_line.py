@@ -119,6 +119,8 @@ def _hose_density(case: Case, answers: Answers, state: str) -> Quantity | None:
 
 def refusals(case: Case) -> dict[str, str]:
     """What a weigh-in is refused for, beside wrong and missing fields."""
+    if case.refrigerant is None or case.nameplate("charge") is None:
+        return {"kind": "Expected refrigerant and charge at the nameplate first."}
     fields: dict[str, str] = {}
     for number, answers in enumerate(case.step("weigh_in").lines("lines")):
         fields |= {f"lines[{number}].{key}": says for key, says in _line_refusals(case, answers)}
