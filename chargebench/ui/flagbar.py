@@ -19,6 +19,7 @@ from chargebench.flags import Flag
 from chargebench.sources import MARKS_SAID, cite, name
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.oneline import OneLine
 from chargebench.ui.shapes import Shape
 
 
@@ -40,6 +41,8 @@ class FlagLine(QWidget):
         self._shape = Shape()
         self._word = QLabel()
         self._says = wrapped()
+        self._brief = OneLine()
+        self._brief.hide()
         layout = QGridLayout(self)
         layout.setContentsMargins(0, theme.em() // 5, 0, theme.em() // 5)
         layout.setHorizontalSpacing(theme.em() // 3)
@@ -47,8 +50,18 @@ class FlagLine(QWidget):
         layout.addWidget(self._shape, 0, 0, top)
         layout.addWidget(self._word, 0, 1, top)
         layout.addWidget(self._says, 0, 2, top)
-        layout.setColumnStretch(2, 1)
+        layout.addWidget(self._brief, 0, 3, top)
+        self.set_brief(brief=False)
         self.show_flag(flag)
+
+    def set_brief(self, *, brief: bool) -> None:
+        """One line only, where the page is low; the whole sentence again where it is not."""
+        self._says.setHidden(brief)
+        self._brief.setVisible(brief)
+        grid = self.layout()
+        assert isinstance(grid, QGridLayout)
+        for column, stretch in ((2, not brief), (3, brief)):
+            grid.setColumnStretch(column, int(stretch))
 
     def show_flag(self, flag: Flag | None) -> None:
         """Show a flag, or that there is none."""
@@ -56,6 +69,7 @@ class FlagLine(QWidget):
             self._shape.show_shape("")
             self._word.hide()
             self._says.setText("No flags on this job.")
+            self._brief.say(self._says.text())
             self.setToolTip("")
             return
         self._shape.show_shape(flag.level)
@@ -65,6 +79,7 @@ class FlagLine(QWidget):
         self._word.style().unpolish(self._word)
         self._word.style().polish(self._word)
         self._says.setText(flag.says)
+        self._brief.say(flag.says)
         self.setToolTip(source_words(flag.source, flag.mark) if flag.source else "")
         self.setAccessibleName(f"{flag.level}: {flag.says}")
 
@@ -81,6 +96,7 @@ class FlagBar(QFrame):
         self.setObjectName("panel")
         self._flags: tuple[Flag, ...] = ()
         self._shown = False
+        self._low = False
         self.worst = FlagLine()
         self.more = QPushButton()
         self.more.setCheckable(True)
@@ -112,20 +128,33 @@ class FlagBar(QFrame):
         self._shown = True
         self._flags = tuple(flags)
         self.worst.show_flag(self._flags[0] if self._flags else None)
-        others = len(self._flags) - 1
-        self.more.setVisible(others > 0)
-        self.more.setText(f"{others} more (F8)")
-        if others <= 0:
+        self._offer_more()
+
+    def set_low(self, *, low: bool) -> None:
+        """On a low page the worst flag takes one line; all of it is one key away with the rest."""
+        if low != self._low:
+            self._low = low
+            self.worst.set_brief(brief=low)
+            self._offer_more()
+
+    def _rest_of(self) -> tuple[Flag, ...]:
+        return self._flags if self._low else self._flags[1:]
+
+    def _offer_more(self) -> None:
+        rest = self._rest_of()
+        self.more.setVisible(bool(rest))
+        self.more.setText(f"All {len(rest)} (F8)" if self._low else f"{len(rest)} more (F8)")
+        if not rest:
             self.more.setChecked(False)
         if self.more.isChecked():
             self._fill()
 
     def _toggle(self) -> None:
-        if len(self._flags) > 1:
+        if self._rest_of():
             self.more.toggle()
 
     def _unfold(self, unfolded: bool) -> None:  # noqa: FBT001 - a signal's signature
-        unfolded = unfolded and len(self._flags) > 1
+        unfolded = unfolded and bool(self._rest_of())
         self._rest.setVisible(unfolded)
         if unfolded:
             self._fill()
@@ -136,7 +165,7 @@ class FlagBar(QFrame):
         column = QVBoxLayout(page)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        for flag in self._flags[1:]:
+        for flag in self._rest_of():
             column.addWidget(FlagLine(flag))
             if flag.source:
                 source = wrapped(source_words(flag.source, flag.mark), "faint")
@@ -145,4 +174,5 @@ class FlagBar(QFrame):
         column.addStretch()
         self._rest.setWidget(page)
         line = theme.em()
-        self._rest.setFixedHeight(max(line * 4, min(line * 12, page.sizeHint().height())))
+        most = line * (6 if self._low else 12)
+        self._rest.setFixedHeight(max(line * 4, min(most, page.sizeHint().height())))

@@ -15,6 +15,7 @@ from chargebench.ui.closing import Closing
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import FlagBar
 from chargebench.ui.notifier import Notifier
+from chargebench.ui.oneline import OneLine
 from chargebench.ui.side import SidePanel
 from chargebench.ui.stepcolumn import StepColumn
 from chargebench.ui.steppane import StepPane
@@ -65,10 +66,13 @@ class JobPage(QWidget):
     def _build_head(self) -> QHBoxLayout:
         self.back = QPushButton("‹ Jobs")
         self.back.setToolTip("Alt+Left")
-        self.title = wrapped(weight="title")
+        self.title = OneLine()
+        self.title.setProperty("weight", "title")
         self.headline = wrapped()
-        self.close_button = QPushButton("Close job")
+        self.close_button = QPushButton("C&lose job")
         self.reopen_button = QPushButton("Reopen")
+        for button in (self.close_button, self.reopen_button):
+            button.setToolTip("Ctrl+Shift+Return")
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self.title)
@@ -121,6 +125,7 @@ class JobPage(QWidget):
             "F6": self._between,
             "F9": self.turn.toggle,
             "Alt+Left": self.leave,
+            "Ctrl+Shift+Return": self._close_or_reopen,
         }
         for key, act in keys.items():
             shortcut = QShortcut(QKeySequence(key), self)
@@ -157,7 +162,10 @@ class JobPage(QWidget):
         if self._view is not None:
             title = f"{self._view.number}  {self._view.title}"
             said = self._view.headline + ("" if self._view.state == "open" else " · closed")
-            self.title.setText(f"{title} · {said}" if low else title)
+            if low:
+                self.title.say(f"{title} · {said}", title)
+            else:
+                self.title.say(title)
             self.headline.setText(said)
 
     def _show_step(self, key: str) -> None:
@@ -220,6 +228,10 @@ class JobPage(QWidget):
         self._notifier.changed.emit()
         self.said.emit(said)
 
+    def _close_or_reopen(self) -> None:
+        button = self.reopen_button if self.close_button.isHidden() else self.close_button
+        button.click()
+
     def _close(self) -> None:
         self.flush()
         self.closing.close_job(self._job)
@@ -240,7 +252,7 @@ class JobPage(QWidget):
         width = self.width() / theme.em()
         beside = width >= SIDE_EMS
         self.steps.setVisible(width >= COLUMN_EMS)
-        self.steps.setFixedWidth(theme.em() * 12)
+        self.steps.setFixedWidth(self.steps.sizeHint().width())
         for each in (self.previous, self.next):
             each.setVisible(width < COLUMN_EMS)
         self.turn.setVisible(not beside)
@@ -255,6 +267,7 @@ class JobPage(QWidget):
         self.pane.setVisible(not turned)
         low = self.height() / theme.em() < LOW_EMS
         self.pane.set_low(low=low)
+        self.flag_bar.set_low(low=low)
         self.purpose.setVisible(not low)
         self.headline.setVisible(not low)
         self.title.setProperty("weight", "head" if low else "title")

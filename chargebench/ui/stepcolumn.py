@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QPainter, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPen
 from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
@@ -48,19 +48,22 @@ class _StepPainter(QStyledItemDelegate):
         shape = "now" if current and state == "open" else state
         top = rect.top() + (rect.height() - side) / 2
         draw(painter, QRectF(rect.left() + line // 3, top, side, side), shape)
-        text = rect.adjusted(line // 3 + side + line // 2, 0, -line // 4, 0)
+        text = rect.adjusted(line // 3 + side + line // 2, 0, 0, 0)
+        middle = text.center().y()
         font = painter.font()
         font.setBold(current)
         painter.setFont(font)
         painter.setPen(QColor(colours.ink))
-        middle = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(text, middle | Qt.AlignmentFlag.AlignLeft, str(index.data(_TITLE)))
+        left = Qt.AlignmentFlag.AlignLeft
+        above = text.adjusted(0, 0, 0, middle - text.bottom() + line // 10)
+        painter.drawText(above, left | Qt.AlignmentFlag.AlignBottom, str(index.data(_TITLE)))
         font.setBold(False)
         font.setPointSizeF(font.pointSizeF() * 0.85)
         painter.setFont(font)
         painter.setPen(QColor(colours.ink if current else colours.faint))
         word = "now" if shape == "now" else state
-        painter.drawText(text, middle | Qt.AlignmentFlag.AlignRight, word)
+        below = text.adjusted(0, middle - text.top(), 0, 0)
+        painter.drawText(below, left | Qt.AlignmentFlag.AlignTop, word)
         painter.restore()
 
     def sizeHint(  # noqa: N802 - Qt's name
@@ -69,7 +72,7 @@ class _StepPainter(QStyledItemDelegate):
         index: QModelIndex | QPersistentModelIndex,  # noqa: ARG002
     ) -> QSize:
         """High enough for a gloved finger."""
-        return QSize(theme.em() * 10, theme.target())
+        return QSize(theme.em() * 8, theme.target())
 
 
 class StepColumn(QListWidget):
@@ -106,6 +109,16 @@ class StepColumn(QListWidget):
         self.blockSignals(False)  # noqa: FBT003 - Qt's signature
         if current:
             self.choose(current)
+
+    def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
+        """As wide as the longest title while it is bold."""
+        bold = QFont(self.font())
+        bold.setBold(True)
+        words, line = QFontMetrics(bold), theme.em()
+        titles = [str(self.item(row).data(_TITLE)) for row in range(self.count())]
+        longest = max((words.horizontalAdvance(title) for title in titles), default=0)
+        beside = line * 2 + self.verticalScrollBar().sizeHint().width()
+        return QSize(longest + beside, super().sizeHint().height())
 
     def current(self) -> str:
         """Key of the step chosen."""

@@ -18,7 +18,7 @@ from chargebench.ui.weighing import Weighing
 
 KEEP_MS = 300
 AFTER_CLOSING = "follow_up"
-_OWN_LETTERS = "sn"  # Alt letters of the acts; a form's labels take others
+_OWN_LETTERS = "snl"  # Alt letters of the acts; a form's labels take others
 _TIMER_LETTERS = "iapfr"
 
 

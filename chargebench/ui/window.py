@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chargebench.ui import theme
+from chargebench.ui import keys, theme
 from chargebench.ui.notice import Notice
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
@@ -31,12 +31,6 @@ if TYPE_CHECKING:
     from chargebench.ui.bench import BenchArea
 
 AREAS = ("Bench", "Stock", "Records")
-KEYS = (
-    "F1 keys · Alt+1 2 3 areas · Ctrl+N new job · Ctrl+F find · Ctrl+↑ ↓ steps · "
-    "F6 steps or form · F7 reference · Ctrl+Return sign · F8 flags · F9 worked out · "
-    "F11 bench display · Ctrl+Z undo · Ctrl+T now · Ctrl+Shift+Delete take a line away · "
-    "Ctrl+, shop and rules · Ctrl+Plus text size"
-)
 
 
 class MainWindow(QMainWindow):
@@ -104,25 +98,25 @@ class MainWindow(QMainWindow):
         column.addWidget(self.stack, 1)
         column.addWidget(self.foot)
         self.setCentralWidget(page)
-        self.foot.say(KEYS)
+        self._show_keys()
 
     def _connect(self) -> None:
         self._tabs.idClicked.connect(self.show_area)
         self.signs.activated.connect(self._person_chosen)
         self.settings.clicked.connect(lambda _: self.change_shop())
         self.notifier.changed.connect(self._read_top)
-        keys: dict[str, Callable[[], object]] = {
+        pressed: dict[str, Callable[[], object]] = {
             "Alt+1": lambda: self.show_area(0),
             "Alt+2": lambda: self.show_area(1),
             "Alt+3": lambda: self.show_area(2),
             "Ctrl++": lambda: self.text_size(1),
             "Ctrl+=": lambda: self.text_size(1),
             "Ctrl+-": lambda: self.text_size(-1),
-            "F1": lambda: self.tell(KEYS),
+            "F1": lambda: self.tell(keys.ALL),
             "Ctrl+,": self.change_shop,
             "F7": self.show_reference,
         }
-        for key, act in keys.items():
+        for key, act in pressed.items():
             QShortcut(QKeySequence(key), self).activated.connect(act)
 
     def show_page(self, page: QWidget) -> None:
@@ -147,7 +141,8 @@ class MainWindow(QMainWindow):
         self._units = self._desk.units
         shop = self._desk.shop
         units = "g | °C" if self._desk.units == "SI" else "oz | °F"
-        self.shop.say(f"{shop.get('name', '')}   {units}   {self._desk.rule_set.called}")
+        judged = f"{units}   {self._desk.rule_set.called}"
+        self.shop.say(f"{shop.get('name', '')}   {judged}", judged, units)
         if self._desk.rule_trouble not in ("", self._told):
             self.tell(self._desk.rule_trouble)
         self._told = self._desk.rule_trouble
@@ -196,8 +191,11 @@ class MainWindow(QMainWindow):
         if place not in self._areas:
             self._areas[place] = self._make_area(place, self._desk)
             self.stack.addWidget(self._areas[place])
+        if any(tab.hasFocus() for tab in self._tabs.buttons()):
+            self._tabs.button(place).setFocus()
         self._tabs.button(place).setChecked(True)
         self.stack.setCurrentWidget(self._areas[place])
+        self._show_keys()
 
     def _make_area(self, place: int, desk: "Desk") -> QWidget:
         if place == 1:
@@ -220,11 +218,13 @@ class MainWindow(QMainWindow):
 
         self._bench = BenchArea(desk, self.notifier)
         self._bench.said.connect(self.say)
+        self._bench.currentChanged.connect(lambda _: self._show_keys())
         return self._bench
 
     def open_job(self, job: str) -> None:
         """Go to a job on the Bench."""
-        self.bench().open_job(job)
+        self.show_area(0)
+        self.bench.open_job(job)
 
     def open_cylinder(self, cylinder: str) -> None:
         """Go to a cylinder in Stock."""
@@ -235,11 +235,17 @@ class MainWindow(QMainWindow):
         assert isinstance(stock, StockArea)
         stock.open_cylinder(cylinder)
 
+    @property
     def bench(self) -> "BenchArea":
-        """The Bench area, made if it was not yet."""
-        self.show_area(0)
+        """The Bench area, once it has been shown."""
         assert self._bench is not None
         return self._bench
+
+    def _show_keys(self) -> None:
+        page = AREAS[max(self._tabs.checkedId(), 0)].lower()
+        if page == "bench" and self._bench is not None and self._bench.shown_job():
+            page = "job"
+        self.foot.say(*keys.at_foot(page))
 
     def say(self, text: str) -> None:
         """Write what was just recorded at the foot."""
@@ -265,7 +271,8 @@ class MainWindow(QMainWindow):
         job = self._bench.shown_job() if self._bench is not None else None
         self._forget_areas()
         if job:
-            self.bench().open_job(*job)
+            self.show_area(0)
+            self.bench.open_job(*job)
         self.show_area(max(place, 0))
 
     def flush(self) -> None:

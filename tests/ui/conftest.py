@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.ui import theme
 from chargebench.ui.window import MainWindow
-from tests.ui.hands import Hands
+from tests.hands import Hands
 
 
 @pytest.fixture
@@ -69,11 +69,11 @@ def window(qtbot: QtBot, themed: QApplication, desk: Desk) -> MainWindow:  # noq
 
 
 @pytest.fixture
-def hands(qtbot: QtBot, window: MainWindow) -> Hands:
-    return Hands(qtbot, window)
+def hands(window: MainWindow) -> Hands:
+    return Hands(window)
 
 
 @pytest.fixture
 def at_job(hands: Hands, job: str) -> Hands:
-    hands.window.bench().open_job(job)
+    hands.window.bench.open_job(job)
     return hands

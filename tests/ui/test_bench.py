@@ -6,7 +6,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.ui import theme
 from chargebench.ui.registerdialog import RegisterDialog
-from tests.ui.hands import CTRL, Hands
+from tests.hands import CTRL, Hands
 
 
 def test_that_a_job_is_started_by_keyboard_alone(hands: Hands, desk: Desk) -> None:
@@ -20,15 +20,15 @@ def test_that_a_job_is_started_by_keyboard_alone(hands: Hands, desk: Desk) -> No
 
 
 def test_that_a_search_finds_a_job_and_enter_opens_it(hands: Hands, job: str, desk: Desk) -> None:
-    hands.window.bench().show_list()
+    hands.window.bench.show_list()
     hands.press(Qt.Key.Key_F, CTRL)
     hands.type("quay", then=Qt.Key.Key_Return)
-    assert hands.window.bench().shown_job() == (job, "nameplate")
+    assert hands.window.bench.shown_job() == (job, "nameplate")
     assert desk.job(job).number in hands.page.title.text()
 
 
 def test_that_an_empty_list_says_what_to_do(hands: Hands) -> None:
-    bench = hands.window.bench()
+    bench = hands.window.bench
     assert bench.table.isHidden()
     assert "New job" in bench.empty.text()
 
@@ -60,7 +60,7 @@ def test_that_equipment_and_its_site_are_made_on_the_way_to_a_job(
     hands: Hands, desk: Desk, qtbot: QtBot
 ) -> None:
     hands.press(Qt.Key.Key_N, CTRL)
-    new_job = hands.window.bench().new_job
+    new_job = hands.window.bench.new_job
     new_job.make.click()
     dialog = new_job.findChild(RegisterDialog)
     assert dialog is not None

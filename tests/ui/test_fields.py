@@ -8,7 +8,7 @@ from chargebench.desk import Desk
 from chargebench.steps import STEPS, answer
 from chargebench.ui.fields import Choice, YesNo
 from chargebench.ui.ticks import TicksField
-from tests.ui.hands import focused
+from tests.hands import focused
 from tests.ui.page import Page
 
 pytestmark = pytest.mark.usefixtures("themed")

@@ -10,7 +10,7 @@ from chargebench.desk import Desk
 from chargebench.steps import REGISTERS, STEPS, STOCK, Asks, Form
 from chargebench.ui import theme
 from chargebench.ui.formview import mnemonics
-from tests.ui.hands import focused
+from tests.hands import focused
 from tests.ui.page import Page
 
 pytestmark = pytest.mark.usefixtures("themed")

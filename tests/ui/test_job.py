@@ -9,7 +9,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.flags import Flag
 from chargebench.ui.flagbar import FlagLine
-from tests.ui.hands import CTRL, Hands, focused
+from tests.hands import CTRL, SHIFT, Hands, focused
 
 
 def test_that_a_step_typed_and_signed_by_keyboard_is_recorded(
@@ -164,13 +164,11 @@ def test_that_closing_sets_untouched_steps_aside_with_one_reason(
     desk.sign(job, "findings", {"found": "condenser clogged with flour"})
     page = at_job.page
     page.open(job)
-    page.close_button.setFocus()
-    at_job.press(Qt.Key.Key_Space)
+    at_job.press(Qt.Key.Key_Return, CTRL | SHIFT)
     at_job.type("temperatures only", then=Qt.Key.Key_Return)
     assert desk.job(job).state == "closed"
     assert not page.pane.strip.sign_button.isVisible()
-    page.reopen_button.setFocus()
-    at_job.press(Qt.Key.Key_Space)
+    at_job.press(Qt.Key.Key_Return, CTRL | SHIFT)
     at_job.type("owner called again", then=Qt.Key.Key_Return)
     assert desk.job(job).state == "open"
 

@@ -9,7 +9,7 @@ from chargebench.steps import STEPS
 from chargebench.ui.fields import LineEdit
 from chargebench.ui.lines import LinesField
 from chargebench.ui.pick import PickEdit
-from tests.ui.hands import focused
+from tests.hands import focused
 from tests.ui.page import Page
 
 pytestmark = pytest.mark.usefixtures("themed")

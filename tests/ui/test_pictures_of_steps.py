@@ -108,7 +108,7 @@ def test_that_a_history_row_leads_from_stock_to_the_job_on_the_bench(
     table = QApplication.focusWidget()
     assert table is not None
     qtbot.keyClick(table, Qt.Key.Key_Return)
-    shown = window.bench().shown_job()
+    shown = window.bench.shown_job()
     assert shown is not None
     assert shown[0] == job
 

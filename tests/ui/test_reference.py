@@ -14,7 +14,7 @@ from chargebench.ui.reference_chart import Axis, axes
 from chargebench.ui.reference_print import PrintDialog
 from chargebench.ui.stock import StockArea
 from chargebench.ui.window import MainWindow
-from tests.ui.hands import CTRL, Hands, focused
+from tests.hands import CTRL, Hands, focused
 
 
 def opened(window: MainWindow, qtbot: QtBot) -> Reference:

@@ -12,19 +12,21 @@ from chargebench.ui.registerdialog import RegisterDialog
 from chargebench.ui.side import FigureLine
 from chargebench.ui.window import MainWindow
 from tests.desk.test_ruling import OWN
-from tests.ui.hands import CTRL, Hands, focused
+from tests.hands import CTRL, Hands, focused
 
 
-def opened(hands: Hands) -> RegisterDialog:
+def opened(hands: Hands, qtbot: QtBot) -> RegisterDialog:
     hands.press(Qt.Key.Key_Comma, CTRL)
     dialog = hands.window.findChild(RegisterDialog)
     assert dialog is not None
-    hands.bot.waitUntil(dialog.isActiveWindow)
+    qtbot.waitUntil(dialog.isActiveWindow)
     return dialog
 
 
-def test_that_the_rule_set_is_changed_by_keyboard_and_recorded(hands: Hands, desk: Desk) -> None:
-    dialog = opened(hands)
+def test_that_the_rule_set_is_changed_by_keyboard_and_recorded(
+    hands: Hands, desk: Desk, qtbot: QtBot
+) -> None:
+    dialog = opened(hands, qtbot)
     assert dialog.rules is not None
     assert "Jurisdiction: United States" in dialog.rules.says.text()
     dialog.form.row("rule_set").editor.setFocus()
@@ -33,7 +35,7 @@ def test_that_the_rule_set_is_changed_by_keyboard_and_recorded(hands: Hands, des
     for word in (gb.title, gb.jurisdiction, gb.edition, str(gb.effective)):
         assert word in dialog.rules.says.text()
     hands.press(Qt.Key.Key_Return, CTRL)
-    hands.bot.waitUntil(lambda: desk.rule_set.name == "gb")
+    qtbot.waitUntil(lambda: desk.rule_set.name == "gb")
     assert gb.called in hands.window.shop.toolTip()
     *_, last = desk.entries()
     assert (last.payload["before"]["rule_set"], last.payload["after"]["rule_set"]) == (
@@ -42,9 +44,11 @@ def test_that_the_rule_set_is_changed_by_keyboard_and_recorded(hands: Hands, des
     )
 
 
-def test_that_a_bad_rule_file_is_refused_at_its_field(hands: Hands, desk: Desk) -> None:
+def test_that_a_bad_rule_file_is_refused_at_its_field(
+    hands: Hands, desk: Desk, qtbot: QtBot
+) -> None:
     (desk.path.parent / "own.toml").write_text(OWN + "nonsense = 1\n", encoding="utf-8")
-    dialog = opened(hands)
+    dialog = opened(hands, qtbot)
     row = dialog.form.row("rule_file")
     row.editor.setFocus()
     hands.type("own.tom")
@@ -52,7 +56,7 @@ def test_that_a_bad_rule_file_is_refused_at_its_field(hands: Hands, desk: Desk) 
     hands.type("l")
     assert "own.toml, line 11" in row.refusal.text()
     hands.press(Qt.Key.Key_Return, CTRL)
-    hands.bot.waitUntil(dialog.says.isVisible)
+    qtbot.waitUntil(dialog.says.isVisible)
     assert dialog.isVisible()
     assert focused() is row.editor
     assert "rule_file" not in desk.shop
@@ -63,7 +67,7 @@ def test_that_a_bad_rule_file_is_refused_at_its_field(hands: Hands, desk: Desk) 
 def test_that_units_changed_in_settings_change_the_window(
     hands: Hands, desk: Desk, qtbot: QtBot
 ) -> None:
-    dialog = opened(hands)
+    dialog = opened(hands, qtbot)
     dialog.form.row("units").editor.setFocus()
     hands.type("IP")
     hands.press(Qt.Key.Key_Return, CTRL)
@@ -88,7 +92,7 @@ def test_that_a_signed_step_says_the_rules_it_was_judged_by(
     at_job: Hands, desk: Desk, job: str
 ) -> None:
     desk.sign(job, "nameplate", {"refrigerant": "R290", "charge": "85 g"})
-    at_job.window.bench().open_job(job, "nameplate")
+    at_job.window.bench.open_job(job, "nameplate")
     assert f"Judged by {rules.load('us-federal').called}." in at_job.page.pane.strip.will.text()
 
 

@@ -8,13 +8,14 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from chargebench.desk import Desk
 from chargebench.errors import Overdrawn
 from chargebench.steps import REGISTERS
-from chargebench.ui import theme, trouble
+from chargebench.ui import keys, theme, trouble
 from chargebench.ui.firststart import FirstStart
 from chargebench.ui.registerdialog import RegisterDialog
 from chargebench.ui.registers import RegistersDialog
@@ -98,8 +99,8 @@ def test_that_a_shop_without_a_name_is_not_made(first: FirstStart, tmp_path: Pat
 def test_that_registers_list_find_and_change_rows(
     window: MainWindow, desk: Desk, qtbot: QtBot
 ) -> None:
-    window.bench().registers.click()
-    registers = window.bench().findChild(RegistersDialog)
+    window.bench.registers.click()
+    registers = window.bench.findChild(RegistersDialog)
     assert registers is not None
     titles = [registers.register.itemText(n) for n in range(registers.register.count())]
     registers.register.setCurrentIndex(titles.index(REGISTERS["instrument"].title))
@@ -222,3 +223,26 @@ def test_that_the_shell_is_painted_before_anything_heavy_is_imported() -> None:
         [sys.executable, "-c", FIRST_PAINT], capture_output=True, text=True, check=False, timeout=60
     )
     assert (done.returncode, done.stdout.strip()) == (0, "[]"), done.stderr
+
+
+def test_that_the_foot_names_keys_of_the_page_whole_and_f1_names_all(
+    window: MainWindow, job: str
+) -> None:
+    named = set(keys.ALL.split(" · "))
+    pages: dict[str, Callable[[], None]] = {
+        "Ctrl+N new job": lambda: window.show_area(0),
+        "Ctrl+F find": lambda: window.show_area(1),
+        "Ctrl+Return sign": lambda: window.open_job(job),
+    }
+    for wide in (640, 1024, 1600):
+        window.resize(wide, 700)
+        for own, go in pages.items():
+            go()
+            first, *others = window.foot.text().split(" · ")
+            assert first == "F1 all keys"
+            assert own in others
+            assert set(others) <= named  # none is cut
+        window.bench.show_list()
+    QTest.keyClick(window, Qt.Key.Key_F1)
+    assert window.notice_says.text() == keys.ALL
+    assert "close job" in keys.ALL

@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.ui import theme
 from chargebench.ui.window import MainWindow
-from tests.walks.hands import Hands
+from tests.hands import Hands
 from tests.walks.shop import furnish
 
 

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.steps import STEPS as FORMS
 from chargebench.ui.records import RecordsArea
-from tests.walks.hands import ALL, ALT, CTRL, SHIFT, Hands
+from tests.hands import ALL, ALT, CTRL, SHIFT, Hands
 
 pytestmark = pytest.mark.slow
 

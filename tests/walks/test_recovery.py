@@ -11,7 +11,7 @@ from chargebench.ledger import HistoryRow
 from chargebench.steps import Typed
 from chargebench.ui.rowtable import RowModel
 from chargebench.ui.stock import StockArea
-from tests.walks.hands import ALL, ALT, CTRL, SHIFT, Hands, focused
+from tests.hands import ALL, ALT, CTRL, SHIFT, Hands, focused
 
 pytestmark = pytest.mark.slow
 

@@ -148,7 +148,7 @@ def test_that_every_screen_of_the_sample_shop_opens_without_a_complaint(
 
 
 def _bench(looker: Looker, desk: Desk) -> None:
-    bench = looker.window.bench()
+    bench = looker.window.bench
     looker.see("bench")
     bench.new_job.ask()
     looker.see("bench-new-job")

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import QApplication
 from chargebench.desk import Desk
 from chargebench.ui import theme
 from chargebench.ui.window import MainWindow
-from tests.walks.hands import Hands, focused
+from tests.hands import Hands, focused
 
 KEY_EVERY_MS = 10
 _LONG = "Stem of the process valve bubbles slowly; cap without its gasket, oil around the stub. "
@@ -99,7 +99,7 @@ def main(shop: Path, job: str) -> None:
     window.show()
     desk = Desk.open(shop)
     window.open_desk(desk)
-    window.bench().open_job(job)
+    window.bench.open_job(job)
     window.activateWindow()
     typist = Typist(window, desk, job)
     QTimer.singleShot(0, typist.start)

@@ -48,10 +48,8 @@ class Hands:
 
     @property
     def page(self) -> JobPage:
-        """The job looked at: found, not asked of the window, which would keep what is typed."""
-        page = self.window.findChild(JobPage)
-        assert isinstance(page, JobPage)
-        return page
+        """The job looked at."""
+        return self.window.bench.job_page()
 
     @property
     def form(self) -> FormView:

@@ -1,0 +1,31 @@
+"""What the keys do: all of them under F1, those of the page shown at the foot."""
+
+_BENCH = ("Ctrl+N new job", "Ctrl+F find", "Enter open", "F7 reference")
+_JOB = (
+    "Ctrl+Return sign",
+    "Ctrl+↑ ↓ steps",
+    "F8 flags",
+    "Alt+← jobs",
+    "F6 steps or form",
+    "F9 worked out",
+    "Ctrl+Shift+N not needed",
+    "Ctrl+Shift+Return close job",
+    "Ctrl+Z undo",
+    "Ctrl+T now",
+    "Ctrl+Shift+Delete take a line away",
+    "F11 bench display",
+)
+_STOCK = ("Ctrl+F find", "Enter open", "Esc back", "F7 reference")
+_RECORDS = ("Enter open", "Esc close a panel")
+_EVERYWHERE = ("Alt+1 2 3 areas", "Ctrl+, shop and rules", "Ctrl+Plus, Ctrl+Minus text size")
+OF_PAGE = {"bench": _BENCH, "job": _JOB, "stock": _STOCK, "records": _RECORDS}
+
+ALL = " · ".join(
+    dict.fromkeys(("F1 keys", *_EVERYWHERE, *(k for p in OF_PAGE.values() for k in p)))
+)
+
+
+def at_foot(page: str) -> tuple[str, ...]:
+    """Keys of a page as one line, and the same with ever fewer, for where there is less room."""
+    parts = ("F1 all keys", *OF_PAGE[page], *_EVERYWHERE)
+    return tuple(" · ".join(parts[:many]) for many in range(len(parts), 0, -1))
