@@ -74,8 +74,10 @@ class _Start:
 
     def _warm_up(self) -> None:
         from chargebench import fluids
+        from chargebench.ui import decay_plot
 
         fluids.warm_up()
+        decay_plot.load()
 
 
 def run(shop: "Shop" = None) -> int:

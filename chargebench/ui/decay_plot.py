@@ -2,6 +2,8 @@
 
 import importlib
 import threading
+from collections.abc import Sequence
+from itertools import pairwise
 from math import ceil, floor, log10
 from typing import Any
 
@@ -16,6 +18,9 @@ from chargebench.ui.shapes import Shape
 
 SHAPES = {"tight": "signed", "moisture": "check", "leak": "stop", "not yet decided": "open"}
 _POLL_MS = 25
+POINT_PX = 10
+LETTERS_SHARE = 0.24  # of the plot's width, right of every point
+CLOSE = 0.09  # of the plot's height: letters of lines nearer than this stand beside each other
 _EMPTY = "The decay test is drawn here from the first reading on."
 
 
@@ -44,8 +49,13 @@ class _Library:
 _LIBRARY = _Library()
 
 
+def load() -> None:
+    """Begin to bring the plotting library in, for a window that has nothing else to do."""
+    _LIBRARY.load()
+
+
 class DecayPlot(QWidget):
-    """Plot with the two sentences under it: the verdict, and what stays open."""
+    """The verdict, the plot, and under it what stays open."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -64,8 +74,8 @@ class DecayPlot(QWidget):
         says.addWidget(self.verdict, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.addLayout(self._place, 1)
         layout.addLayout(says)
+        layout.addLayout(self._place, 1)
         layout.addWidget(self.left_open)
         layout.addWidget(self.key)
         self.setAccessibleName("Decay test")
@@ -136,6 +146,17 @@ def _key_words(view: DecayView) -> str:
     )
 
 
+def _letter_columns(sizes: Sequence[float], drawn: Sequence[float]) -> list[int]:
+    """Column from the right of each line's letter, so that close lines keep theirs apart."""
+    apart = CLOSE * max(log10(max(drawn) / min(drawn)), 0.1)
+    columns = [0] * len(sizes)
+    rising = sorted(range(len(sizes)), key=lambda number: sizes[number])
+    for below, above in pairwise(rising):
+        if log10(sizes[above] / sizes[below]) < apart:
+            columns[above] = (columns[below] + 1) % 3
+    return columns
+
+
 class _Chart:
     """The plotting library's widget, drawn anew for each reading."""
 
@@ -178,11 +199,13 @@ class _Chart:
             [view.size(each) for each in view.pascals],
             pen=None,
             symbol="o",
-            symbolSize=9,
-            symbolBrush=colours.text,
-            symbolPen=self._pg.mkPen(colours.paper, width=1.5),
+            symbolSize=POINT_PX,
+            symbolBrush=None,  # hollow: the fitted line is seen through them
+            symbolPen=self._pg.mkPen(colours.text, width=1.5),
         )
         dashes = (Qt.PenStyle.DashLine, Qt.PenStyle.DashDotLine, Qt.PenStyle.DotLine)
+        sizes = [view.size(level.pascals) for _, level in view.key]
+        columns = _letter_columns(sizes, (*sizes, *(view.size(each) for each in view.pascals)))
         for number, (letter, level) in enumerate(view.key):
             water = level is view.water
             self._level(
@@ -190,7 +213,7 @@ class _Chart:
                 letter,
                 colours.check if water else colours.text,
                 Qt.PenStyle.SolidLine if water else dashes[number % 3],
-                0.95 - 0.07 * (number % 6),
+                0.95 - 0.085 * columns[number],
             )
         self._range(view)
 
@@ -198,14 +221,14 @@ class _Chart:
         if not view.curve:
             return
         veil = QColor(colour)
-        veil.setAlpha(60)
+        veil.setAlpha(80)
         times = list(view.curve_minutes)
         edges = [
-            self.plot.plot(times, [view.size(each) for each in side], pen=self._pg.mkPen(veil))
+            self.plot.plot(times, [view.size(each) for each in side], pen=None)
             for side in (view.low, view.high)
         ]
         self.plot.addItem(self._pg.FillBetweenItem(*edges, brush=veil))
-        line = self._pg.mkPen(colour, width=2.5)
+        line = self._pg.mkPen(colour, width=1.5)
         self.plot.plot(times, [view.size(each) for each in view.curve], pen=line)
 
     def _level(
@@ -231,7 +254,8 @@ class _Chart:
         sizes = [view.size(each) for each in view.pascals]
         sizes += [view.size(each.pascals) for each in view.levels]
         self._scale(min(sizes), max(sizes))
-        self.plot.setXRange(0, max(20.0, max(view.minutes) * 1.05), padding=0.01)
+        last = max(20.0, max(view.minutes) * 1.03)
+        self.plot.setXRange(0, last / (1 - LETTERS_SHARE), padding=0.01)
 
     def _scale(self, least: float, most: float) -> None:
         """Pressure axis over a range, with figures as people write them: 1, 2, 5, 10, 20."""

@@ -1,5 +1,7 @@
 """The mass picture: a weigh-in drawn to scale against its nameplate; moves as one types."""
 
+from math import ceil
+
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -15,8 +17,9 @@ WEIGHT = {
     ChargeWord.UNDER.value: "check",
     ChargeWord.TOO_COARSE.value: "check",
 }
-_MARGIN = 10.0
-_BARS, _CLOSE_UP = 13.5, 4.5  # lines of text that verdict and bars take, and the close-up
+_MARGIN, _EDGE = 10, 6
+_WRAPPED = Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
+_BARS, _CLOSE_UP = 5.6, 4.3  # lines of text that the bar takes with its words, and the close-up
 _ROW = 1.25  # lines of text a row of figures takes
 _NO_NAMEPLATE = (
     "The charge is drawn here against the nameplate, once the nameplate charge is typed."
@@ -31,7 +34,9 @@ class MassPicture(QWidget):
         self._view: MassView | None = None
         self.setAccessibleName("Mass")
         self.setAccessibleDescription(_NO_NAMEPLATE)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
 
     @property
     def view(self) -> MassView | None:
@@ -49,53 +54,76 @@ class MassPicture(QWidget):
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """Room for the words, both bars and every figure."""
-        line = self.fontMetrics().lineSpacing()
-        rows = len(self._view.rows) if self._view else 2
-        close = self._view is not None and self._view.opening is not None
-        return QSize(
-            20 * theme.em(), round(line * (_BARS + _ROW * rows - (0 if close else _CLOSE_UP)))
-        )
+        return QSize(20 * theme.em(), self.heightForWidth(20 * theme.em()))
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """As small as it stays readable."""
-        return QSize(15 * theme.em(), self.sizeHint().height())
+        wide = max(15 * theme.em(), self.width())
+        return QSize(15 * theme.em(), self.heightForWidth(wide))
+
+    def hasHeightForWidth(self) -> bool:  # noqa: N802 - Qt's name
+        """The verdict breaks into more lines where there is less width."""
+        return True
+
+    def heightForWidth(self, wide: int) -> int:  # noqa: N802 - Qt's name
+        """Height of the words, both bars and every figure."""
+        line = QFontMetricsF(self.font()).lineSpacing()
+        room = QRectF(0, 0, wide - 2 * _MARGIN, 1e6)
+        if self._view is None:
+            words = QFontMetricsF(self.font()).boundingRect(room, _WRAPPED, _NO_NAMEPLATE)
+            return ceil(words.height() + 2 * _EDGE)
+        lines = _BARS + _ROW * len(self._view.rows)
+        lines += _CLOSE_UP if self._view.opening is not None else 0
+        return ceil(2 * _EDGE + _verdict_height(self.font(), room, self._view) + lines * line)
 
     def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
         """Draw it all, from the verdict down."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         colours = ink()
-        room = QRectF(self.rect()).adjusted(_MARGIN, 6, -_MARGIN, -6)
-        flags = Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
+        room = QRectF(self.rect()).adjusted(_MARGIN, _EDGE, -_MARGIN, -_EDGE)
         if self._view is None:
             painter.setPen(colours.quiet)
-            painter.drawText(room, flags, _NO_NAMEPLATE)
+            painter.drawText(room, _WRAPPED, _NO_NAMEPLATE)
             return
         below = _verdict(painter, room, self._view, colours)
         below = _bars(painter, room, below, self._view, colours)
         _rows(painter, room, below, self._view, colours)
 
 
-def _verdict(painter: QPainter, room: QRectF, view: MassView, colours: Ink) -> float:
-    """Write the verdict beside its shape; how far down it reached."""
-    judged = view.difference is not None and bool(view.word)
-    colour = colours.of_level(WEIGHT.get(view.word, "")) if judged else colours.text
-    plain = painter.font()
+def _large(plain: QFont) -> QFont:
     font = QFont(plain)
     font.setPointSizeF(plain.pointSizeF() * 1.15)
     font.setBold(True)
-    painter.setFont(font)
-    size = QFontMetricsF(font).lineSpacing()
-    flags = Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
+    return font
+
+
+def _is_judged(view: MassView) -> bool:
+    return view.difference is not None and bool(view.word)
+
+
+def _verdict_height(plain: QFont, room: QRectF, view: MassView) -> float:
+    metrics = QFontMetricsF(_large(plain))
+    space = room.adjusted(metrics.lineSpacing() + 8 if _is_judged(view) else 0, 0, 0, 0)
+    words = metrics.boundingRect(space, _WRAPPED, view.verdict)
+    return max(words.height(), metrics.lineSpacing())
+
+
+def _verdict(painter: QPainter, room: QRectF, view: MassView, colours: Ink) -> float:
+    """Write the verdict beside its shape; how far down it reached."""
+    judged = _is_judged(view)
+    colour = colours.of_level(WEIGHT.get(view.word, "")) if judged else colours.text
+    plain = painter.font()
+    painter.setFont(_large(plain))
+    size = QFontMetricsF(painter.font()).lineSpacing()
     space = room.adjusted(size + 8 if judged else 0, 0, 0, 0)
     if judged:
         box = QRectF(room.left(), room.top(), size, size)
         draw_shape(painter, box, view.word, colour, colours.ground)
     painter.setPen(colour)
-    took = painter.boundingRect(space, flags, view.verdict)
-    painter.drawText(space, flags, view.verdict)
+    painter.drawText(space, _WRAPPED, view.verdict)
     painter.setFont(plain)
-    return max(took.bottom(), room.top() + size)
+    return room.top() + _verdict_height(plain, room, view)
 
 
 def _bars(painter: QPainter, room: QRectF, top: float, view: MassView, colours: Ink) -> float:

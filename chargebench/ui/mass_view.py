@@ -95,8 +95,9 @@ class MassView:
         if self.cylinder and self.cylinder_left is not None:
             left = show(self.cylinder_left, *unit_for(self.cylinder_left, self.system))
             limit = self.cylinder_limit
-            of = f" of {show(limit, *unit_for(limit, self.system))} limit" if limit else ""
-            rows.append((f"left in {self.cylinder}", f"{left}{of}"))
+            rows.append((f"left in {self.cylinder}", left))
+            if limit is not None:
+                rows.append(("its fill limit", show(limit, *unit_for(limit, self.system))))
         return tuple(rows)
 
     @property

@@ -1,7 +1,9 @@
-"""The decay plot: what is drawn is what was read, and the two sentences stand under it."""
+"""The decay plot: what is drawn is what was read, and the two sentences stand by it."""
 
+from dataclasses import replace
 from math import log10
 
+import pyqtgraph
 from pytestqt.qtbot import QtBot
 
 from chargebench.ui.decay_plot import DecayPlot
@@ -52,10 +54,33 @@ def test_that_readings_are_points_at_their_place_on_a_log_axis(qtbot: QtBot) -> 
     assert log10(2339) < high
 
 
-def test_that_verdict_and_what_stays_open_are_said_under_the_plot(qtbot: QtBot) -> None:
+def test_that_letters_of_close_lines_stand_apart_and_right_of_every_reading(qtbot: QtBot) -> None:
     plot = DecayPlot()
     qtbot.addWidget(plot)
+    plot.resize(600, 400)
+    plot.show()
+    close = tuple(Level(name, size) for name, size in (("one", 90.0), ("two", 94.0)))
+    plot.show_decay(replace(view(), rules=close))
+    qtbot.waitUntil(lambda: plot.chart is not None)
+    assert plot.chart is not None
+    box = plot.chart.plot.getViewBox()
+    lines = [each for each in box.addedItems if isinstance(each, pyqtgraph.InfiniteLine)]
+    places = [line.label.orthoPos for line in lines]
+    first, last = box.viewRange()[0]
+    assert len(places) == 3
+    assert abs(places[0] - places[1]) > 0.05
+    assert all(first + place * (last - first) > view().minutes[-1] for place in places)
+
+
+def test_that_the_verdict_stands_above_the_plot_and_what_stays_open_under_it(qtbot: QtBot) -> None:
+    plot = DecayPlot()
+    qtbot.addWidget(plot)
+    plot.resize(600, 700)
+    plot.show()
     plot.show_decay(view())
+    qtbot.waitUntil(lambda: plot.chart is not None and plot.chart.widget.y() > 0)
+    assert plot.chart is not None
+    assert plot.verdict.y() < plot.chart.widget.y() < plot.left_open.y()
     assert plot.verdict.text() == "Decay test: moisture."
     assert plot.left_open.text() == "10 more minutes would help to decide."
     said = plot.accessibleDescription()
