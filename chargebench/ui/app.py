@@ -17,6 +17,8 @@ if TYPE_CHECKING:
 
     Shop = Desk | Path | Callable[[], Desk] | None
 
+SAMPLE = "Opening the sample shop. The first time it is made, which takes a few seconds …"
+PAINT_MS = 50  # so long the window may take to show what it says before work that holds it
 WARM_UP_MS = 300  # after the first page: the property process starts beside, the window stays free
 
 
@@ -31,7 +33,11 @@ class _Start:
         self._window = window
         self._shop = shop
         self.desk: Desk | None = None
-        window.painted.connect(lambda: QTimer.singleShot(0, self.open))
+        if callable(shop):  # what opens a shop of one's own has its path
+            window.waiting.setText(SAMPLE)
+        window.painted.connect(
+            lambda: QTimer.singleShot(PAINT_MS if callable(shop) else 0, self.open)
+        )
 
     def open(self) -> None:
         """Open what was asked for, else ask."""
@@ -65,6 +71,12 @@ class _Start:
         page.make.setFocus()
 
     def _look_at_sample(self) -> None:
+        self._window.waiting.setText(SAMPLE)
+        self._window.stack.setCurrentWidget(self._window.waiting)
+        self._window.stack.repaint()
+        QTimer.singleShot(PAINT_MS, self._open_sample)
+
+    def _open_sample(self) -> None:
         from chargebench.desk import sample, where
 
         try:

@@ -21,6 +21,7 @@ from chargebench.ui.fieldrow import FieldRow, KnowsRows, wrapped
 
 TABLE_FIELDS_MOST = 3  # groups this small are one row a line, growing as one types
 COLUMN_EMS = 13
+TABLE_COLUMN_EMS, REMOVE_EMS = 8, 6
 
 
 class _Line(QFrame):
@@ -237,7 +238,8 @@ class LinesField(QWidget):
     def _arrange(self) -> None:
         count = len(self.field.fields)
         fit = max(1, (self.width() - theme.em()) // (theme.em() * COLUMN_EMS))
-        table = self._table and fit * COLUMN_EMS >= count * COLUMN_EMS * 2 // 3
+        beside_remove = self.width() - theme.em() * REMOVE_EMS
+        table = self._table and beside_remove >= theme.em() * TABLE_COLUMN_EMS * count
         columns = count if table else min(fit, count)
         for number, line in enumerate(self._lines):
             line.number(number + 1, self.field.label)

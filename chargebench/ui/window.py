@@ -51,9 +51,9 @@ class MainWindow(QMainWindow):
         self._told = ""  # about the rule file; said once
         self._was_painted = False
         self.stack = QStackedWidget()
-        self._waiting = QLabel("Opening the shop's records …")
-        self._waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.stack.addWidget(self._waiting)
+        self.waiting = QLabel("Opening the shop's records …")
+        self.waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.stack.addWidget(self.waiting)
         self._build()
         self._connect()
 

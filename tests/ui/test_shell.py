@@ -12,10 +12,10 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from chargebench.desk import Desk
-from chargebench.errors import Overdrawn
+from chargebench.desk import Desk, sample
+from chargebench.errors import ChargebenchError, Overdrawn
 from chargebench.steps import REGISTERS
-from chargebench.ui import keys, theme, trouble
+from chargebench.ui import app, keys, theme, trouble
 from chargebench.ui.firststart import FirstStart
 from chargebench.ui.registerdialog import RegisterDialog
 from chargebench.ui.registers import RegistersDialog
@@ -246,3 +246,28 @@ def test_that_the_foot_names_keys_of_the_page_whole_and_f1_names_all(
     QTest.keyClick(window, Qt.Key.Key_F1)
     assert window.notice_says.text() == keys.ALL
     assert "close job" in keys.ALL
+
+
+def test_that_the_window_says_that_the_sample_is_made_before_it_is(
+    qtbot: QtBot,
+    themed: QApplication,  # noqa: ARG001
+    tmp_path: Path,
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    shown: list[str] = []
+
+    def build(_path: Path) -> Desk:
+        shown.append(window.waiting.text() if window.waiting.isVisible() else "")
+        raise ChargebenchError("Enough seen.")
+
+    monkeypatch.setattr(sample, "open_or_build", build)
+    window = MainWindow()
+    qtbot.addWidget(window)
+    window.show()
+    start = app._Start(window, tmp_path / "none")
+    start._first_start(tmp_path / "none")
+    first = window.findChild(FirstStart)
+    assert first is not None
+    first.sample.click()
+    qtbot.waitUntil(window.notice.isVisible)
+    assert shown == [app.SAMPLE]
