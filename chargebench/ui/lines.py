@@ -21,7 +21,7 @@ from chargebench.ui.fieldrow import FieldRow, KnowsRows, wrapped
 
 TABLE_FIELDS_MOST = 3  # groups this small are one row a line, growing as one types
 COLUMN_EMS = 13
-TABLE_COLUMN_EMS, REMOVE_EMS = 8, 6
+TABLE_COLUMN_EMS, REMOVE_EMS = 10, 6
 
 
 class _Line(QFrame):

@@ -269,5 +269,5 @@ def test_that_the_window_says_that_the_sample_is_made_before_it_is(
     first = window.findChild(FirstStart)
     assert first is not None
     first.sample.click()
-    qtbot.waitUntil(window.notice.isVisible)
+    qtbot.waitUntil(lambda: bool(shown))
     assert shown == [app.SAMPLE]
