@@ -178,15 +178,22 @@ def _seen(loss: AverageLoss, search: Search) -> tuple[SeenWord, str]:
         for limit in (search.smallest, search.smallest_upper)
         if limit is not None
     ]
-    sees = f"{min(limits):.3g}"
+    sees = _digits(min(limits), 3)
     if max(limits) > min(limits):
-        sees += f" to {max(limits):.3g}"
-    figures = f"it sees from {sees} g/yr; the loss is {rate:.3g} ± {doubt:.2g} g/yr."
+        sees += f" to {_digits(max(limits), 3)}"
+    figures = (
+        f"it sees from {sees} g/yr; the loss is {_digits(rate, 3)} ± {_digits(doubt, 2)} g/yr."
+    )
     if rate - doubt >= max(limits):
         return SeenWord.WOULD, f"A steady leak was large enough: {figures}"
     if rate + doubt < min(limits):
         return SeenWord.COULD_NOT, f"Too small for it: {figures}"
     return SeenWord.DOUBTFUL, f"Near its limit: {figures}"
+
+
+def _digits(value: float, digits: int) -> str:
+    """A number rounded to its first digits, never written with a power of ten."""
+    return f"{float(f'{value:.{digits}g}'):.10g}"
 
 
 def explanations(loss: AverageLoss, seen: Sequence[Seen]) -> tuple[str, ...]:

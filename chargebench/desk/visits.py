@@ -1,9 +1,11 @@
 """Readings of other visits: of this equipment before, and of its sister units."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from chargebench.desk.jobs import Jobs
-from chargebench.ledger import Job
+from chargebench.desk.views import Look
+from chargebench.ledger import Job, Reader
 from chargebench.steps import Typed, beside
 from chargebench.steps.beside import Taken
 
@@ -13,13 +15,42 @@ _STEPS = {"as_left": "as left", "as_found": "as found"}  # as it was left says h
 
 
 class Visits(Jobs):
-    """Finds what stands beside today's readings."""
+    """Finds what stands beside today's readings, once until something is recorded."""
+
+    def __init__(self, ledger: Reader, person: str = "") -> None:
+        super().__init__(ledger, person)
+        self._beside: dict[tuple[str, str], tuple[Taken, ...]] = {}
+
+    def look(self, job: str, step: str, typed: Typed) -> Look:
+        """As any step is looked at; readings with what stands beside them."""
+        look = super().look(job, step, typed)
+        if step not in _STEPS:
+            return look
+        case = self._with(self._case(job), step, look.answers)
+        table = beside.table(case, step, self.beside(job, typed), look.worked)
+        if table is None:
+            return look
+        tables = (*look.worked.tables, table)
+        return replace(look, worked=replace(look.worked, tables=tables))
 
     def beside(self, job: str, typed: Typed) -> tuple[Taken, ...]:
         """Readings of earlier visits to this equipment, then of its sister units.
 
         `typed` is what stands in the step: it may name the sister.
         """
+        given = typed.get("sister", "")
+        chosen = given.strip() if isinstance(given, str) else ""
+        if chosen and not self.row("equipment", chosen):
+            chosen = ""
+        if (job, chosen) not in self._beside:
+            self._beside[job, chosen] = self._stands_beside(job, chosen)
+        return self._beside[job, chosen]
+
+    def _changed(self, job: str | None = None) -> None:
+        super()._changed(job)
+        self._beside.clear()
+
+    def _stands_beside(self, job: str, chosen: str) -> tuple[Taken, ...]:
         case = self._case(job)
         opened = self.reading.job(job)
         assert opened is not None
@@ -27,8 +58,7 @@ class Visits(Jobs):
             equipment=case.equipment_id, before=opened.opened_by, limit=_LOOKED_AT
         )
         found = [*self._taken(before, "", EARLIER_MOST)]
-        chosen = typed.get("sister", "")
-        for sister in self._sisters(case.equipment_id, chosen if isinstance(chosen, str) else ""):
+        for sister in [chosen] if chosen else self._sisters(case.equipment_id):
             name = self.label("equipment", sister)
             jobs = self.reading.jobs(equipment=sister, limit=_LOOKED_AT)
             found += self._taken(jobs, f"{sister} {name}, ", 1)
@@ -50,9 +80,7 @@ class Visits(Jobs):
             if not most:
                 return
 
-    def _sisters(self, equipment: str, chosen: str) -> list[str]:
-        if chosen.strip() and self.row("equipment", chosen.strip()):
-            return [chosen.strip()]
+    def _sisters(self, equipment: str) -> list[str]:
         rows = self.rows("equipment")
         mine = _kind(rows.get(equipment, {}))
         if not all(mine):

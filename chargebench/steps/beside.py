@@ -12,7 +12,7 @@ from dataclasses import dataclass, fields
 from chargebench.calc.readings import Bands, Differences
 from chargebench.errors import ChargebenchError
 from chargebench.steps import maker, running
-from chargebench.steps.case import Case, Cell, Table
+from chargebench.steps.case import Case, Cell, Table, Worked
 from chargebench.steps.forms import STEPS
 from chargebench.units import Kind, Quantity, Reading
 
@@ -52,12 +52,12 @@ class Taken:
     values: Mapping[str, Quantity | str]
 
 
-def taken(case: Case, step: str, head: str) -> Taken | None:
-    """The readings of a step of a job; None where there are none."""
+def taken(case: Case, step: str, head: str, worked: Worked | None = None) -> Taken | None:
+    """The readings of a step of a job, worked out already or now; None where there are none."""
     values = dict(_values(case, step))
     if not values:
         return None
-    result = running.work_out(case, step).result
+    result = (worked or running.work_out(case, step)).result
     if not isinstance(result, running.Ran):
         return Taken(head, running.NOTHING, from_surfaces=False, values=values)
     return Taken(head, result.differences, result.from_surfaces, values)
@@ -78,9 +78,11 @@ def _values(case: Case, step: str) -> Iterator[tuple[str, Quantity | str]]:
             yield key, str(value)
 
 
-def table(case: Case, step: str, others: Sequence[Taken]) -> Table | None:
+def table(
+    case: Case, step: str, others: Sequence[Taken], worked: Worked | None = None
+) -> Table | None:
     """Today's readings with all there is to hold beside them; None where there is nothing."""
-    today = taken(case, step, "today")
+    today = taken(case, step, "today", worked)
     if step == "as_left" and (found := taken(case, "as_found", "as found today")):
         others = (found, *others)
     makers = tuple(maker.figures(case))

@@ -47,10 +47,10 @@ def work_out(case: Case) -> Worked:
     searches = _searches(case)
     seen = loss.could_have_seen(missing, searches)
     rows = tuple(
-        (Cell(search.name), Cell(_sees(search)), Cell(str(one.word)), Cell(one.reason))
+        (Cell(search.name), Cell(_sees(search)), Cell(str(one.word), why=one.reason))
         for search, one in zip(searches, seen, strict=True)
     )
-    heads = ("Search without a find", "Sees from", "This loss", "Why")
+    heads = ("Search without a find", "Sees from", "This loss")
     tables = (Table("searches", "Could it have been seen?", heads, rows),) if rows else ()
     return Worked(tuple(_figures(case, missing)), loss.explanations(missing, seen), missing, tables)
 
@@ -152,5 +152,11 @@ def _sees(search: Search) -> str | Quantity:
         return "not known"
     if search.smallest_upper is None:
         return search.smallest
-    low, high = (f"{each.m_as('g/year'):.2g}" for each in (search.smallest, search.smallest_upper))
+    low, high = (_two_digits(each) for each in (search.smallest, search.smallest_upper))
     return f"{low} to {high} g/yr"
+
+
+def _two_digits(rate: Quantity) -> str:
+    """A rate of which only the order of magnitude is known."""
+    rounded = float(f"{rate.m_as('g/year'):.2g}")
+    return f"{rounded:.10g}"

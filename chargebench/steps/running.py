@@ -3,6 +3,7 @@
 from dataclasses import dataclass, fields
 
 from chargebench.calc import readings
+from chargebench.calc.evidence_rules import Measure
 from chargebench.calc.readings import (
     CondenserState,
     Current,
@@ -33,6 +34,15 @@ _EXPECTED = {
     "subcooling": "expected_subcooling",
     "condensing_split": "expected_split",
     "evaporator_difference": "expected_evaporator_difference",
+}
+_SHORT = {
+    Measure.CONDENSER: "condenser",
+    Measure.FROST: "frost",
+    Measure.BOX: "box",
+    Measure.CURRENT: "current",
+    Measure.DRIER: "drier drop",
+    Measure.SPLIT: "over ambient",
+    Measure.EVAPORATOR: "under box air",
 }
 _NO_VERDICT = "No row is a verdict: readings support a fault or speak against it, none proves it."
 
@@ -198,8 +208,16 @@ def _evidence_table(result: Ran) -> tuple[Table, ...]:
         )
         for fault in Hypothesis
     )
-    heads = ("Fault", *(told.partition(" (")[0] for told in readings_told))
+    heads = ("Fault", *(_short(told) for told in readings_told))
     return (Table("evidence", "What speaks for which fault", heads, rows, _NO_VERDICT),)
+
+
+def _short(told: str) -> str:
+    """A reading as the head of a narrow column: what was read, and how it stands."""
+    bare = told.partition(" (")[0]
+    measure = max((each for each in Measure if bare.startswith(each)), key=len)
+    state = bare.removeprefix(measure).rpartition(", ")[2].removeprefix(":").strip()
+    return f"{_SHORT.get(measure, str(measure))}: {state}"
 
 
 def _sentences(case: Case, step: str, result: Ran) -> tuple[str, ...]:

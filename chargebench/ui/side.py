@@ -5,14 +5,16 @@ from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLay
 
 from chargebench import sources
 from chargebench.desk.views import Look
-from chargebench.steps import Case, Figure, Worked
+from chargebench.steps import Case, Figure, Table, Worked
 from chargebench.ui import theme
 from chargebench.ui.decay_plot import DecayPlot
 from chargebench.ui.decay_view import decay_view
+from chargebench.ui.evidence_table import EvidenceTable
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import source_words
 from chargebench.ui.mass_picture import MassPicture
 from chargebench.ui.mass_view import mass_view
+from chargebench.ui.side_table import SideTable
 from chargebench.ui.wording import figure_of, value_of
 from chargebench.units import System
 
@@ -77,7 +79,12 @@ class SidePanel(QScrollArea):
         self._empty = wrapped("What is typed is worked out here.", "faint")
         self._sentences: list[QLabel] = []
         self._figures: list[FigureLine] = []
+        self._tables: dict[str, SideTable | EvidenceTable] = {}
+        self._judged = wrapped(weight="faint")
         self._column.addWidget(self._empty)
+        self._below = QVBoxLayout()
+        self._column.addLayout(self._below)
+        self._column.addWidget(self._judged)
         self._column.addStretch()
         self.setWidget(page)
 
@@ -97,6 +104,7 @@ class SidePanel(QScrollArea):
             self._picture = DecayPlot()
         if self._picture is not None:
             self._column.insertWidget(0, self._picture)
+            self._picture.show()  # at once, not when the event loop comes round
 
     def show_look(self, look: Look, case: Case) -> None:
         """Show picture, figures and sentences."""
@@ -111,6 +119,10 @@ class SidePanel(QScrollArea):
         drawn = 2 if isinstance(self._picture, DecayPlot) and worked.result is not None else 0
         self._show_sentences(worked.sentences[drawn:])
         self._show_figures(worked)
+        self._show_tables(worked.tables)
+        self._judged.setText(f"Judged by {case.rule_set.called}.")
+        self._judged.setToolTip(case.rule_set.title)
+        self._judged.setVisible(bool(worked.figures))
 
     def _show_sentences(self, sentences: tuple[str, ...]) -> None:
         while len(self._sentences) < len(sentences):
@@ -126,12 +138,33 @@ class SidePanel(QScrollArea):
             label.setVisible(bool(says))
 
     def _show_figures(self, worked: Worked) -> None:
-        while len(self._figures) < len(worked.figures):
+        tables = tuple(f"{table.key}-" for table in worked.tables)
+        figures = [each for each in worked.figures if not each.key.startswith(tables)]
+        while len(self._figures) < len(figures):
             line = FigureLine()
-            self._column.insertWidget(self._column.count() - 1, line)
+            self._column.insertWidget(self._column.indexOf(self._below), line)
             self._figures.append(line)
         for place, line in enumerate(self._figures):
-            shown = place < len(worked.figures)
+            shown = place < len(figures)
             if shown:
-                line.show_figure(worked.figures[place], self._system)
+                line.show_figure(figures[place], self._system)
             line.setVisible(shown)
+
+    def _show_tables(self, tables: tuple[Table, ...]) -> None:
+        for table in tables:
+            shown = self._tables.get(table.key)
+            if shown is None:
+                shown = EvidenceTable() if table.key == "evidence" else SideTable()
+                self._tables[table.key] = shown
+                self._below.addWidget(shown)
+            if isinstance(shown, EvidenceTable):
+                shown.show_table(table)
+            else:
+                shown.show_table(table, self._system)
+        keys = {table.key for table in tables}
+        for key, shown in self._tables.items():
+            shown.setVisible(key in keys)
+
+    def table(self, key: str) -> SideTable | EvidenceTable:
+        """A table that is shown."""
+        return self._tables[key]

@@ -49,6 +49,12 @@ def value_of(value: Quantity | str, system: System, *, like: Quantity | str | No
     return shown(value, system, like=like)
 
 
+def fine_of(value: Quantity, system: System) -> str:
+    """A quantity that is small beside its unit, such as a doubt of hundredths of a gram."""
+    unit, places = unit_for(value, system)
+    return show(value, unit, places + 2)
+
+
 def figure_of(figure: Figure, system: System) -> str:
     """A figure's value with its doubt: `88.4 g ± 0.8 g`."""
     text = value_of(figure.value, system)

@@ -54,3 +54,15 @@ def test_that_units_without_make_and_model_are_no_sisters(desk: Desk) -> None:
     desk.save_row("equipment", "E-003", SISTER)
     visited(desk, "E-003", "as_left", "2025-05-01")
     assert heads(desk, desk.open_job("E-001")) == []
+
+
+def test_that_looking_at_readings_shows_what_stands_beside_them(desk: Desk) -> None:
+    visited(desk, "E-001", "as_left", "2025-05-01")
+    job = desk.open_job("E-001")
+    (table,) = (t for t in desk.look(job, "as_found", READ).worked.tables if t.key == "beside")
+    assert table.heads == ("Reading", "today", "as left 2025-05-01")
+    desk.sign(job, "as_found", READ)
+    now = desk.open_job("E-001")
+    (table,) = (t for t in desk.look(now, "as_found", READ).worked.tables if t.key == "beside")
+    assert table.heads[2].startswith("as found")
+    assert all(t.key != "beside" for t in desk.look(job, "leak_search", {}).worked.tables)

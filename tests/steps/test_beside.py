@@ -122,9 +122,9 @@ def test_that_other_figures_of_the_maker_stand_in_the_makers_words(
 def test_that_the_evidence_is_a_table_of_faults_by_readings() -> None:
     (found,) = (each for each in steps.work_out(ran(), "as_found").tables if each.key == "evidence")
     assert sorted(found.heads[1:]) == [
-        "condensing split 19.0 K, usual",
-        "subcooling 8.0 K, usual",
-        "superheat 14.0 K, usual",
+        "over ambient: usual",
+        "subcooling: usual",
+        "superheat: usual",
     ]
     assert [row[0].value for row in found.rows] == [
         "low charge",

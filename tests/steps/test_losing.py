@@ -47,7 +47,9 @@ def worked(given: Case, step: str = "leak_search") -> Worked:
 def searched(given: Case, step: str = "leak_search") -> dict[str, list[Any]]:
     found = [each for each in worked(given, step).tables if each.key == "searches"]
     return {
-        str(row[0].value): [cell.value for cell in row[1:]] for one in found for row in one.rows
+        str(name.value): [sees.value, word.value, word.why]
+        for one in found
+        for name, sees, word in one.rows
     }
 
 
