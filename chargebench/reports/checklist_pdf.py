@@ -31,25 +31,25 @@ def write_checklist(content: AuditContent, path: Path) -> None:
         It could not be written; then there is no file, or the one before.
     """
     shop = content.shop.get("name", "")
-    page = Page(
+    flammable = [job for job in content.jobs if _flammable(job)]
+    with Page(
         title=f"Handling checklist, flammable refrigerants, {shop}",
         head=f"{shop}   ·   Handling checklist, flammable refrigerants   ·   {content.period}",
         foot=DEFERENCE,
         made_at=content.made_at,
         paper="A4" if content.shop.get("units") == "SI" else "Letter",
-    )
-    flammable = [job for job in content.jobs if job.case.refrigerant and _flammable(job)]
-    for job in flammable:
-        page.add_page()
-        _section(page, content, job)
-    if flammable:
-        _sources(page, flammable)
-    else:
-        page.add_page()
-        page.title_line("Handling checklist, flammable refrigerants")
-        page.face(BODY)
-        page.paragraph(f"No job on a flammable refrigerant in the period {content.period}.")
-    _save(page, path)
+    ) as page:
+        for job in flammable:
+            page.add_page()
+            _section(page, content, job)
+        if flammable:
+            _sources(page, flammable)
+        else:
+            page.add_page()
+            page.title_line("Handling checklist, flammable refrigerants")
+            page.face(BODY)
+            page.paragraph(f"No job on a flammable refrigerant in the period {content.period}.")
+        _save(page, path)
 
 
 def _flammable(job: JobRecord) -> bool:

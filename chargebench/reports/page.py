@@ -1,6 +1,7 @@
 """A PDF page: the embedded font, running head and foot, and the few ways text is set."""
 
 from datetime import datetime
+from typing import Self
 
 from fpdf import FPDF
 from fpdf.enums import XPos, YPos
@@ -29,6 +30,14 @@ class Page(FPDF):  # type: ignore[misc]  # the library is read without its types
         self.set_creation_date(made_at)
         self.set_lang("en")
         self.alias_nb_pages()
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        """Close the font files, which the library leaves open for as long as the page lives."""
+        for font in self.fonts.values():
+            font.close()
 
     def header(self) -> None:
         """Running head."""
