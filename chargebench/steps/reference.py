@@ -21,21 +21,34 @@ from chargebench.units import (
 
 ROWS_MOST = 400
 CHART_POINTS = 90
+_ONE = 1e-6  # bubble and dew closer than this are one
 
 
 @dataclass(frozen=True, slots=True)
 class Scale:
-    """A unit a column is in; a gauge's pressure is above the air's."""
+    """A unit a column is in, as a line through kelvin or pascal; a gauge's zero is the air's.
+
+    Hundreds of rows are worked out while one types, so plain numbers are converted here.
+    """
 
     label: str
     unit: str
+    slope: float  # kelvin or pascal in one unit
+    zero: float  # kelvin or pascal at zero
     gauge: bool = False
-    air: Quantity = STANDARD_ATMOSPHERE
 
-    def of(self, quantity: Quantity) -> float:
-        """A quantity's number in this unit."""
-        above = quantity - self.air if self.gauge else quantity
-        return float(above.m_as(self.unit))
+    def of(self, base: float) -> float:
+        """Kelvin or pascal as a number in this unit."""
+        return (base - self.zero) / self.slope
+
+    def base(self, number: float) -> float:
+        """A number in this unit as kelvin or pascal."""
+        return number * self.slope + self.zero
+
+    @property
+    def air(self) -> float:
+        """What a gauge leaves out, in this unit."""
+        return self.zero / self.slope if self.gauge else 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,18 +103,17 @@ def tabled(answers: Answers, by: str, site: Answers) -> Tabled:
     pressure = _scale(Kind.PRESSURE, answers.text("pressure"), air)
     asked = _asked(answers, by, air, temperature, pressure)
     density = answers.text("density")
-    unit = DENSITIES[density]
-    points = tuple(_points(curve, by, asked, (temperature, pressure, unit)))
-    glides = any(abs(each.bubble_pressure / each.dew_pressure - 1) > 1e-6 for each in points)
+    points = tuple(_points(curve, by, asked, (temperature, pressure, DENSITIES[density])))
+    chart = tuple(_chart(curve, points, temperature, pressure))
     left_out = len(asked) - len(points)
     return Tabled(
         refrigerant=name,
         by=by,
-        glides=glides,
+        glides=any(abs(bubble - dew) > _ONE * (dew + pressure.air) for _, bubble, dew in chart),
         heads=_heads(by, temperature.label, pressure.label, density),
         rows=tuple(_row(by, each, pressure) for each in points),
         points=points,
-        chart=tuple(_chart(curve, points, temperature, pressure)),
+        chart=chart,
         temperature=temperature,
         pressure=pressure,
         says=_says(curve, left_out, temperature, pressure),
@@ -110,28 +122,29 @@ def tabled(answers: Answers, by: str, site: Answers) -> Tabled:
 
 def _scale(kind: Kind, label: str, air: Quantity) -> Scale:
     unit = next(each for each in RULES[kind].units.values() if each.label == label)
-    return Scale(label, str(unit.pint), unit.gauge, air)
+    base = "Pa" if kind is Kind.PRESSURE else "kelvin"
+    zero, one = (float(Q(number, unit.pint).m_as(base)) for number in (0.0, 1.0))
+    above = float(air.m_as("Pa")) if unit.gauge else 0.0
+    return Scale(label, str(unit.pint), one - zero, zero + above, unit.gauge)
 
 
 def _asked(
     answers: Answers, by: str, air: Quantity, temperature: Scale, pressure: Scale
-) -> list[Quantity]:
-    """The temperatures or pressures the rows are asked for at."""
+) -> list[float]:
+    """The temperatures or pressures the rows are asked for at, in kelvin or pascal."""
     kind, scale = (
         (Kind.PRESSURE, pressure) if by == BY_PRESSURE else (Kind.TEMPERATURE, temperature)
     )
     low, high = (_limit(answers, key, kind, air) for key in ("low", "high"))
     step = _step(answers, kind, scale)
-    first, last = scale.of(low), scale.of(high)
+    base = "Pa" if by == BY_PRESSURE else "kelvin"
+    first, last = scale.of(low.m_as(base)), scale.of(high.m_as(base))
     if not (step > 0 and last >= first):
         raise ReadingRefused("Expected a step above zero, and a range from low to high.")
     count = math.floor((last - first) / step + 1e-9) + 1
     if count > ROWS_MOST:
         raise ReadingRefused(f"Expected a step that gives at most {ROWS_MOST} rows; got {count}.")
-    zero = scale.air if scale.gauge else Q(0, "Pa")
-    if by == BY_PRESSURE:
-        return [Q(first + step * place, scale.unit).to("Pa") + zero for place in range(count)]
-    return [Q(first + step * place, scale.unit) for place in range(count)]
+    return [scale.base(first + step * place) for place in range(count)]
 
 
 def _limit(answers: Answers, key: str, kind: Kind, air: Quantity) -> Quantity:
@@ -150,24 +163,25 @@ def _step(answers: Answers, kind: Kind, scale: Scale) -> float:
 
 
 def _points(
-    curve: Saturation, by: str, asked: Sequence[Quantity], units: tuple[Scale, Scale, str]
+    curve: Saturation, by: str, asked: Sequence[float], units: tuple[Scale, Scale, str]
 ) -> Iterator[Point]:
     """The rows inside the curves' domain; what lies outside is left out."""
-    temperature, pressure, density = units
+    temperature, pressure, unit = units
+    density = float(Q(1, "kg/m**3").m_as(unit))
     for each in asked:
         try:
             bubble, dew = (
-                (curve.bubble_temperature(each), curve.dew_temperature(each))
+                (curve.bubble_kelvin(each), curve.dew_kelvin(each))
                 if by == BY_PRESSURE
                 else (each, each)
             )
             yield Point(
                 temperature.of(bubble),
                 temperature.of(dew),
-                pressure.of(curve.bubble_pressure(bubble)),
-                pressure.of(curve.dew_pressure(dew)),
-                curve.liquid_density(bubble).m_as(density),
-                curve.vapour_density(dew).m_as(density),
+                pressure.of(curve.bubble_pa(bubble)),
+                pressure.of(curve.dew_pa(dew)),
+                curve.liquid_kgm3(bubble) * density,
+                curve.vapour_kgm3(dew) * density,
             )
         except OutsideDomain:
             continue
@@ -183,9 +197,9 @@ def _chart(
     last = max(points[-1].bubble_temperature, points[-1].dew_temperature)
     for place in range(CHART_POINTS + 1):
         at = first + (last - first) * place / CHART_POINTS
-        here = Q(at, temperature.unit)
+        kelvin = temperature.base(at)
         try:
-            bubble, dew = curve.bubble_pressure(here), curve.dew_pressure(here)
+            bubble, dew = curve.bubble_pa(kelvin), curve.dew_pa(kelvin)
         except OutsideDomain:
             continue
         yield at, pressure.of(bubble), pressure.of(dew)
@@ -202,7 +216,7 @@ def _heads(by: str, temperature: str, pressure: str, density: str) -> tuple[str,
 
 def _row(by: str, point: Point, pressure: Scale) -> tuple[str, ...]:
     bubble, dew = (
-        _number(each, _places(each + _air(pressure)))
+        _number(each, _places(each + pressure.air))
         for each in (point.bubble_pressure, point.dew_pressure)
     )
     first = (
@@ -219,10 +233,6 @@ def _fine(temperature: float) -> int:
     return 1 if abs(temperature * 10 - round(temperature * 10)) < 1e-6 else 2
 
 
-def _air(pressure: Scale) -> float:
-    return float(pressure.air.m_as(pressure.unit)) if pressure.gauge else 0.0
-
-
 def _places(size: float) -> int:
     """Decimal places that leave four digits that count; a gauge's by its absolute pressure."""
     return max(0, 3 - math.floor(math.log10(size))) if size > 0 else 3
@@ -236,7 +246,7 @@ def _number(value: float, places: int) -> str:
 def _says(curve: Saturation, left_out: int, temperature: Scale, pressure: Scale) -> tuple[str, ...]:
     says: list[str] = []
     if pressure.gauge:
-        says.append(f"Gauge pressures where the air has {show(pressure.air, 'hPa', 1)}.")
+        says.append(f"Gauge pressures where the air has {show(Q(pressure.zero, 'Pa'), 'hPa', 1)}.")
     if left_out:
         low, high = (show(each, temperature.unit, 1) for each in curve.domain)
         says.append(f"The curves hold from {low} to {high}; {left_out} rows outside are left out.")

@@ -104,6 +104,8 @@ def test_that_rows_outside_the_domain_are_left_out_and_said() -> None:
 def test_that_a_zeotrope_has_a_glide_and_a_pure_fluid_none() -> None:
     assert asked(BY_TEMPERATURE, "R407C").glides
     assert not asked(BY_TEMPERATURE, "R290").glides
+    assert asked(BY_PRESSURE, "R407C").glides
+    assert not asked(BY_PRESSURE, "R290").glides
     for bubble, dew in ((each[1], each[2]) for each in asked(BY_PRESSURE, "R407C").chart):
         assert bubble > dew
 
