@@ -8,10 +8,11 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from chargebench.steps import Typed
 from chargebench.ui.fieldrow import FieldRow
-from chargebench.ui.fields import Choice, LongText
+from chargebench.ui.fields import Choice
 from chargebench.ui.formview import FormView
 from chargebench.ui.job import JobPage
 from chargebench.ui.lines import LinesField
+from chargebench.ui.longtext import LongText
 from chargebench.ui.ticks import TicksField
 from chargebench.ui.window import MainWindow
 

@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from chargebench.steps import Answers, Asks, Field
 from chargebench.ui import theme
-from chargebench.ui.fields import Choice, LineEdit, LongText, WhenEdit, YesNo
+from chargebench.ui.fields import Choice, LineEdit, WhenEdit, YesNo
+from chargebench.ui.longtext import LongText
 from chargebench.ui.pick import PickEdit
 from chargebench.ui.wording import understood
 from chargebench.units import System
@@ -136,6 +137,9 @@ class FieldRow(QWidget):
             self.label.setFixedWidth(theme.em() * LABEL_EMS)
             top = Qt.AlignmentFlag.AlignTop
             self._grid.addWidget(self.label, 0, 0, top)
+            if isinstance(self.editor, LongText):  # beside its first line
+                self.label.setAlignment(top)
+                self.label.setContentsMargins(0, theme.em() // 2, 0, 0)
             self.label.setMinimumHeight(theme.target())
             self._grid.addWidget(self.editor, 0, 1)
             for row, each in enumerate(below, start=1):
@@ -143,6 +147,7 @@ class FieldRow(QWidget):
             self._grid.setColumnStretch(0, 0)
             self._grid.setColumnStretch(1, 1)
         else:
+            self.label.setContentsMargins(0, 0, 0, 0)
             self.label.setMinimumWidth(0)
             self.label.setMaximumWidth(16_777_215)
             self.label.setMinimumHeight(0)

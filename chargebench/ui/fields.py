@@ -1,4 +1,4 @@
-"""Editors a field can have: one line, several lines, a choice, yes or no."""
+"""Editors a field can have: one line, a moment, a choice, yes or no."""
 
 import time
 from datetime import datetime
@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QPlainTextEdit,
     QPushButton,
     QSizePolicy,
     QWidget,
@@ -95,35 +94,6 @@ class WhenEdit(LineEdit):
             self.type_over(f"{now:%Y-%m-%d %H:%M}" if self._moment else f"{now:%Y-%m-%d}")
             return
         super().keyPressEvent(event)
-
-
-class LongText(QPlainTextEdit):
-    """Several lines of text; Tab goes on to the next field."""
-
-    edited = Signal()
-
-    def __init__(self, example: str = "", parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setTabChangesFocus(True)
-        if example:
-            self.setPlaceholderText(f"e.g. {example}")
-        self.setFixedHeight(theme.em() * 3 + theme.em() // 2)
-        self.textChanged.connect(self.edited.emit)
-
-    def text(self) -> str:
-        """The text."""
-        return self.toPlainText()
-
-    def put(self, text: str) -> None:
-        """Show a text as if it had been typed earlier."""
-        if text != self.toPlainText():
-            self.blockSignals(True)  # noqa: FBT003 - Qt's signature
-            self.setPlainText(text)
-            self.blockSignals(False)  # noqa: FBT003 - Qt's signature
-
-    def lock(self, *, locked: bool) -> None:
-        """Only to be read."""
-        self.setReadOnly(locked)
 
 
 class Choice(QComboBox):

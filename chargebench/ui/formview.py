@@ -11,8 +11,8 @@ from chargebench.desk.views import TickLine
 from chargebench.steps import Answers, Asks, Field, Form, Typed
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import FieldRow, KnowsRows
-from chargebench.ui.fields import LongText
 from chargebench.ui.lines import LinesField
+from chargebench.ui.longtext import LongText
 from chargebench.ui.pick import PickEdit
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.ticks import TicksField

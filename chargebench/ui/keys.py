@@ -15,7 +15,7 @@ _JOB = (
     "Ctrl+Shift+Delete take a line away",
     "F11 bench display",
 )
-_STOCK = ("Ctrl+F find", "Enter open", "Esc back", "F7 reference")
+_STOCK = ("Ctrl+F find", "Enter open", "Ctrl+Return record", "Esc back", "F7 reference")
 _RECORDS = ("Enter open", "Esc close a panel")
 _EVERYWHERE = ("Alt+1 2 3 areas", "Ctrl+, shop and rules", "Ctrl+Plus, Ctrl+Minus text size")
 OF_PAGE = {"bench": _BENCH, "job": _JOB, "stock": _STOCK, "records": _RECORDS}

@@ -6,7 +6,9 @@ from pytestqt.qtbot import QtBot
 
 from chargebench.desk import Desk
 from chargebench.steps import STEPS, answer
+from chargebench.ui import theme
 from chargebench.ui.fields import Choice, YesNo
+from chargebench.ui.longtext import LongText
 from chargebench.ui.ticks import TicksField
 from tests.hands import focused
 from tests.ui.page import Page
@@ -64,3 +66,21 @@ def test_that_a_choice_that_is_not_offered_any_more_is_shown_as_it_was(
     page.tell()
     assert page.view.typed() == {"ends": "left standing"}
     assert "Expected one of" in page.view.row("ends").refusal.text()
+
+
+def test_that_a_long_text_shows_all_its_lines_as_it_grows(qtbot: QtBot) -> None:
+    text = LongText()
+    qtbot.addWidget(text)
+    text.resize(30 * theme.em(), 100)
+    text.show()
+    low = text.height()
+    text.put(
+        "Valve core leaking.\nCap without gasket.\nValve left on after the last repair.\nDrier."
+    )
+    assert text.height() > low
+    assert not text.verticalScrollBar().isVisible()
+    assert text.cursorRect().height() * 4 < text.viewport().height()
+    for _ in range(40):
+        qtbot.keyClick(text, Qt.Key.Key_Return)
+    assert text.height() < 12 * theme.em()
+    assert text.verticalScrollBar().isVisible()
