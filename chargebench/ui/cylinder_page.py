@@ -136,12 +136,12 @@ def _columns(system: System, places: Places) -> Sequence[Column[HistoryRow]]:
     return (
         Column("When", lambda row: moment(row.happened_at)),
         Column("What", _what),
-        Column("Job", lambda row: row.job_number or ""),
-        Column("From or to", lambda row: places.words(row.other), least=7),
-        Column("Refrigerant", lambda row: row.refrigerant, gives_way=1),
         Column("Moved", lambda row: signed_mass(row.mass_mg, system), right=True),
         Column("Held after", lambda row: mass(row.running_mg, system), right=True),
+        Column("From or to", lambda row: places.words(row.other), least=7),
         Column("As typed", lambda row: row.as_typed, least=7),
+        Column("Refrigerant", lambda row: row.refrigerant, gives_way=1),
+        Column("Job", lambda row: row.job_number or ""),
         Column("Entry", lambda row: str(row.number), right=True),
     )
 

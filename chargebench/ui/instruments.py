@@ -68,16 +68,16 @@ def instrument_columns(desk: Desk) -> Sequence[Column[InstrumentRow]]:
         Column("Instrument", lambda row: row.id),
         Column("Kind", lambda row: row.kind, least=6),
         Column("Name", lambda row: row.name, least=8),
+        Column(
+            "Calibration due",
+            lambda row: due_words(row.due, today),
+            shape=lambda row: due_shape(row.due, today),
+        ),
         Column("Resolution and accuracy", lambda row: row.resolves or "not given", least=8),
         Column("Flammable gases", lambda row: row.flammable, gives_way=1),
         Column(
             "Calibrated",
             lambda row: day(row.calibrated) if row.calibrated else "",
             gives_way=2,
-        ),
-        Column(
-            "Calibration due",
-            lambda row: due_words(row.due, today),
-            shape=lambda row: due_shape(row.due, today),
         ),
     )

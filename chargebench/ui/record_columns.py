@@ -30,13 +30,13 @@ def usage_columns(desk: Desk) -> Sequence[Column[UsageRow]]:
     places, names, system = Places(desk), people(desk), desk.units
     return (
         Column("When", lambda row: moment(row.happened_at)),
-        Column("Job", lambda row: row.job_number or ""),
         Column("What", lambda row: _usage_kind(row)),
+        Column("Mass", lambda row: mass(row.mass_mg, system), right=True),
+        Column("Refrigerant", lambda row: row.refrigerant),
         Column("From", lambda row: places.words(row.source), least=5),
         Column("To", lambda row: places.words(row.target), least=5),
-        Column("Refrigerant", lambda row: row.refrigerant),
-        Column("Mass", lambda row: mass(row.mass_mg, system), right=True),
         Column("As typed", lambda row: row.as_typed, least=12),
+        Column("Job", lambda row: row.job_number or ""),
         Column("By", lambda row: names.get(row.by, row.by), gives_way=2),
         Column("Entry", lambda row: str(row.number), right=True, gives_way=1),
     )
@@ -76,18 +76,20 @@ def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
     return (
         Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", least=7),
         Column("Refrigerant", lambda row: row.refrigerant),
-        Column("Full charge", lambda row: mass(row.full_charge_mg, system), right=True),
-        Column("Annualizing", lambda row: _percent(row.annualizing_pct), right=True),
-        Column("Rolling", lambda row: _percent(row.rolling_pct), right=True),
-        Column("Threshold", lambda row: _percent(row.threshold_pct), right=True),
         Column("Stands", _stands, shape=lambda row: "stop" if row.over else ""),
-        Column("Last added", lambda row: day(row.added_on) if row.added_on else "", gives_way=2),
         Column(
             "Due",
             lambda row: _next_due(row, desk),
             shape=lambda row: due_shape(row.due[0][1], desk.today) if row.due else "",
         ),
-        Column("Under", lambda row: row.regulation, gives_way=1),
+        Column("Annualizing", lambda row: _percent(row.annualizing_pct), right=True, gives_way=2),
+        Column("Rolling", lambda row: _percent(row.rolling_pct), right=True, gives_way=1),
+        Column("Threshold", lambda row: _percent(row.threshold_pct), right=True, gives_way=3),
+        Column(
+            "Full charge", lambda row: mass(row.full_charge_mg, system), right=True, gives_way=4
+        ),
+        Column("Last added", lambda row: day(row.added_on) if row.added_on else "", gives_way=6),
+        Column("Under", lambda row: row.regulation, gives_way=5),
     )
 
 

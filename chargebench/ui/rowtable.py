@@ -245,13 +245,15 @@ class RowView(QTableView):
 
 
 def _that_fit(columns: Sequence[Column[Any]], least: Sequence[int], room: int) -> list[int]:
-    """Places of the columns shown: those that give way go while there is no room for all."""
-    shown = list(range(len(columns)))
-    for place in sorted(shown, key=lambda place: -columns[place].gives_way):
-        if sum(least[each] for each in shown) <= room or not columns[place].gives_way:
-            break
-        shown.remove(place)
-    return shown
+    """Places of the columns shown: some give way if there is room for the others, else none."""
+    every = list(range(len(columns)))
+    shown = list(every)
+    for place in sorted(every, key=lambda place: -columns[place].gives_way):
+        if sum(least[each] for each in shown) <= room:
+            return shown
+        if columns[place].gives_way:
+            shown.remove(place)
+    return every  # one has to scroll anyhow
 
 
 def _pixmap(name: str) -> QPixmap:
