@@ -191,10 +191,10 @@ class MainWindow(QMainWindow):
         if place not in self._areas:
             self._areas[place] = self._make_area(place, self._desk)
             self.stack.addWidget(self._areas[place])
-        if any(tab.hasFocus() for tab in self._tabs.buttons()):
-            self._tabs.button(place).setFocus()
         self._tabs.button(place).setChecked(True)
         self.stack.setCurrentWidget(self._areas[place])
+        if any(tab.hasFocus() for tab in self._tabs.buttons()):  # where a hidden area leaves it
+            self._tabs.button(place).setFocus()
         self._show_keys()
 
     def _make_area(self, place: int, desk: "Desk") -> QWidget:

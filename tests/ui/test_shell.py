@@ -17,6 +17,8 @@ from chargebench.errors import ChargebenchError, Overdrawn
 from chargebench.steps import REGISTERS
 from chargebench.ui import app, keys, theme, trouble
 from chargebench.ui.firststart import FirstStart
+from chargebench.ui.records import RecordsArea
+from chargebench.ui.records_page import LEAKS, USAGE
 from chargebench.ui.registerdialog import RegisterDialog
 from chargebench.ui.registers import RegistersDialog
 from chargebench.ui.undo import TypedUndo
@@ -271,3 +273,17 @@ def test_that_the_window_says_that_the_sample_is_made_before_it_is(
     first.sample.click()
     qtbot.waitUntil(lambda: bool(shown))
     assert shown == [app.SAMPLE]
+
+
+def test_that_no_other_area_keeps_the_focus_line(window: MainWindow, qtbot: QtBot) -> None:
+    for place in (2, 1, 0, 2, 1):
+        window.show_area(place)
+        QApplication.processEvents()
+        others = [tab for tab in window._tabs.buttons() if window._tabs.id(tab) != place]
+        assert not any(tab.hasFocus() for tab in others)
+    records = window._areas[2]
+    assert isinstance(records, RecordsArea)
+    records.show_view(LEAKS)
+    qtbot.waitUntil(lambda: not records.working, timeout=10_000)
+    assert not records._views.button(USAGE).hasFocus()
+    records.finish()
