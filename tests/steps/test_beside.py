@@ -5,10 +5,13 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from chargebench import steps
-from chargebench.steps import Case, Table, beside
+from chargebench.steps import STEPS, Case, Table, beside
 from chargebench.steps.beside import Taken
+from tests.steps.anything import typed
 from tests.steps.cases import case
 
 HOSES = Path(__file__).parents[1] / "checkdata" / "hose_residual.csv"
@@ -178,3 +181,12 @@ def test_that_no_cost_is_said_where_there_is_none_to_mind(
     assert "hose" not in " ".join(steps.work_out(given, "as_found").sentences).replace(
         "It needs a hose", ""
     )
+
+
+@pytest.mark.parametrize("step", ["as_found", "as_left"])
+@given(data=st.data())
+def test_that_any_readings_stand_beside_any_others(step: str, data: st.DataObject) -> None:
+    drawn = {key: data.draw(typed(STEPS[key])) for key in ("as_found", "as_left", "support")}
+    found = beside.table(case(drawn), step, [other(), other("E-2, as left 2025-01-01")])
+    if found is not None:
+        assert all(len(each) == len(found.heads) for each in found.rows)

@@ -6,13 +6,16 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from chargebench.errors import ReadingRefused
+from chargebench.errors import ChargebenchError, ReadingRefused
 from chargebench.fluids import names, refrigerant
 from chargebench.steps import NOTHING, answer
 from chargebench.steps.forms.reference import BY_PRESSURE, BY_TEMPERATURE, FORMS, PRESSURES, usual
 from chargebench.steps.known import known
 from chargebench.steps.reference import Tabled, tabled
+from tests.steps.anything import typed
 from tests.steps.cases import row
 
 CHECKDATA = Path(__file__).parents[1] / "checkdata"
@@ -135,3 +138,21 @@ def test_that_every_refrigerant_has_a_table_and_what_is_known_of_it(name: str) -
     assert facts["Safety class"].mark
     assert any(what.startswith("GWP") for what in facts)
     assert ("Estimated pair data" in facts) == (name == "R438A")
+
+
+@pytest.mark.parametrize("by", FORMS)
+@given(data=st.data(), name=st.sampled_from(names()))
+def test_that_any_text_is_tabled_or_refused_in_words(
+    by: str, data: st.DataObject, name: str
+) -> None:
+    drawn = data.draw(typed(FORMS[by]))
+    few = data.draw(st.sets(st.sampled_from(sorted(drawn)), max_size=3)) if drawn else set()
+    answers = answer(FORMS[by], usual("SI", name, by) | {key: drawn[key] for key in few})
+    if answers.refusals or answers.missing:
+        return
+    try:
+        table = tabled(answers, by, NOTHING)
+    except ChargebenchError:  # the only thing a person is told; anything else is a bug
+        return
+    assert len(table.rows) == len(table.points) <= 400
+    assert all(len(each) == len(table.heads) for each in table.rows)
