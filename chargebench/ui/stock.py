@@ -137,8 +137,11 @@ class StockArea(QStackedWidget):
             else (self.instrument_table, self.table)
         )
         nothing = not shown.model().rowCount()
-        hidden.hide()
+        had_focus = hidden.hasFocus()
         shown.setVisible(not nothing)
+        if had_focus:  # hidden with it, the focus would go to what stands next: an area's tab
+            (self.search if nothing else shown).setFocus()
+        hidden.hide()
         self.empty.setVisible(nothing)
         never = _NO_CYLINDERS if kind == "cylinder" else _NO_INSTRUMENTS
         self.empty.setText(_NOTHING_FOUND if words else never)

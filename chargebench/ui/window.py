@@ -193,7 +193,7 @@ class MainWindow(QMainWindow):
             self.stack.addWidget(self._areas[place])
         self._tabs.button(place).setChecked(True)
         self.stack.setCurrentWidget(self._areas[place])
-        if any(tab.hasFocus() for tab in self._tabs.buttons()):  # where a hidden area leaves it
+        if any(tab.hasFocus() for tab in self._tabs.buttons()):
             self._tabs.button(place).setFocus()
         self._show_keys()
 
