@@ -67,6 +67,7 @@ class SidePanel(QScrollArea):
         self._system = system
         self._picture: MassPicture | DecayPlot | None = None
         self._picture_of = ""
+        self._from_top = True
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -93,6 +94,7 @@ class SidePanel(QScrollArea):
         if step == self._picture_of:
             return
         self._picture_of = step
+        self._from_top = True
         if self._picture is not None:
             self._column.removeWidget(self._picture)
             self._picture.hide()  # it goes only when the event loop comes round
@@ -123,6 +125,9 @@ class SidePanel(QScrollArea):
         self._judged.setText(f"Judged by {case.rule_set.called}.")
         self._judged.setToolTip(case.rule_set.title)
         self._judged.setVisible(bool(worked.figures))
+        if self._from_top:  # last: a table that goes hands its focus on, and the area follows it
+            self.verticalScrollBar().setValue(0)
+            self._from_top = False
 
     def _show_sentences(self, sentences: tuple[str, ...]) -> None:
         while len(self._sentences) < len(sentences):

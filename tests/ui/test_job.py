@@ -193,3 +193,25 @@ def test_that_the_bench_display_types_into_the_form(at_job: Hands, qtbot: QtBot)
     lines = at_job.page.pane.form().typed()["lines"]
     assert isinstance(lines[0], dict)
     assert (lines[0]["start"], lines[0]["end"]) == ("4312.5g", "4227.2 g")
+
+
+def test_that_another_step_is_worked_out_from_its_top(
+    at_job: Hands, desk: Desk, job: str, qtbot: QtBot
+) -> None:
+    found = {
+        "suction_pressure": "5 psig",
+        "suction_line": "20 F",
+        "discharge_pressure": "120 psig",
+        "liquid_line": "85 F",
+        "frost": "only at the inlet",
+    }
+    decay = [{"at": f"{at} min", "reading": f"{360 + 4 * at} micron"} for at in range(0, 21, 2)]
+    desk.sign(job, "nameplate", {"refrigerant": "R290", "charge": "85 g"})
+    desk.keep(job, "as_found", found)
+    desk.keep(job, "evacuation", {"pulled_to": "350 micron", "decay": decay})
+    at_job.page.open(job, "as_found")  # its table of evidence can have the focus
+    at_job.page.side.table("evidence").setFocus()
+    at_job.window.resize(1024, 700)
+    at_job.page.open(job, "evacuation")
+    qtbot.waitUntil(lambda: at_job.page.side.verticalScrollBar().maximum() > 0)
+    assert at_job.page.side.verticalScrollBar().value() == 0
