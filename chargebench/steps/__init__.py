@@ -3,8 +3,8 @@
 from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Signed, Table, Worked
 from chargebench.steps.form import NOTHING, Answers, Asks, Field, Form, Typed, answer
 from chargebench.steps.forms import STEPS
-from chargebench.steps.registers import REGISTERS
-from chargebench.steps.stock_forms import STOCK
+from chargebench.steps.forms.registers import REGISTERS
+from chargebench.steps.forms.stock import STOCK
 from chargebench.steps.work import components, movements, overdraw_allowed_mg, refusals, work_out
 
 __all__ = [

@@ -11,7 +11,7 @@ from chargebench.calc.evacuation import judge
 from chargebench.jobfile import JobFile, StepTyped
 from chargebench.resource import sample_jobs
 from chargebench.steps import STEPS, answer
-from chargebench.steps.stock_forms import STOCK
+from chargebench.steps.forms.stock import STOCK
 
 SAMPLES = sorted(sample_jobs().glob("*.json"))
 WRITTEN_ON = date(2026, 11, 25)
