@@ -220,7 +220,6 @@ def open_reference(desk: Desk, job: str, refrigerant: str, parent: QWidget) -> R
     made = Reference(desk, refrigerant or (found.name if found else ""), parent)
     made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     made.show()
-    made.raise_()
     made.activateWindow()  # not every desktop gives a new window the keys
     made.forms[made.by].focus_first()
     return made
