@@ -4,7 +4,7 @@ import json
 from datetime import UTC, datetime, timedelta
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from chargebench import jobfile
@@ -31,6 +31,7 @@ REGISTER = {
     minutes=st.lists(st.integers(0, 59), min_size=1, max_size=4),
     closed=st.booleans(),
 )
+@example(about="two\nlines\tand a tab", remarks="a\nb", reason="", minutes=[0], closed=False)
 def test_that_what_is_written_is_read_back(
     about: str, remarks: str, reason: str, minutes: list[int], closed: bool
 ) -> None:
