@@ -153,10 +153,8 @@ class PassRule:
 class Decay:
     """Working limits of the verdict on a decay test."""
 
-    rise_rate: PressureRate
     rise_offset: Pressure
     slope_base: PressureRate
-    slope_rise: Pressure
     leak_slope: PressureRate
     leak_share: Share
     firm_after: Span

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from chargebench.calc import evacuation
-from chargebench.calc.evacuation import DecayRule, DecayVerdict, RuleResult
+from chargebench.calc.evacuation import DecayLimits, DecayRule, DecayVerdict, RuleResult
 from chargebench.errors import OutsideDomain
 from chargebench.fluids import water
 from chargebench.ledger import Transfer
@@ -40,7 +40,7 @@ def work_out(case: Case) -> Worked:
     boils = _boiling(coldest)
     verdict = None
     if readings:
-        limits = evacuation.DecayLimits()
+        limits = _limits(case)
         try:
             verdict = evacuation.judge(
                 minutes,
@@ -54,6 +54,18 @@ def work_out(case: Case) -> Worked:
     judged = evacuation.standard_rules(minutes, pascals, _pass_rules(case))
     result = Evacuated(minutes, pascals, verdict, judged, boils, pulled)
     return Worked(_figures(result), _sentences(result), result)
+
+
+def _limits(case: Case) -> DecayLimits:
+    """The decision rule's limits, with what the rule set lets a shop choose."""
+    rule = case.rule_set.evacuation.decay
+    return DecayLimits(
+        slope_allowed=rule.leak_slope.quantity.m_as("micron_Hg/min"),
+        rise_allowed=rule.rise_offset.quantity.m_as("micron_Hg"),
+        slope_open=rule.slope_base.quantity.m_as("micron_Hg/min"),
+        share=rule.leak_share.quantity.m_as(""),
+        minutes_firm=rule.firm_after.quantity.m_as("min"),
+    )
 
 
 def _readings(answers: Answers) -> list[tuple[float, float, float]]:

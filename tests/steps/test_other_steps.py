@@ -1,6 +1,8 @@
 """Nameplate, vacuum, running readings and leak search: what they work out and what they refuse."""
 
 from collections.abc import Sequence
+from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 
@@ -219,3 +221,17 @@ def test_that_a_search_counts_what_was_ticked_and_found() -> None:
     found = steps.work_out(given, "leak_search").result
     assert found.coverage.left == ()
     assert (found.leaks, found.unverified) == (2, 1)
+
+
+def test_that_the_rule_set_says_what_counts_as_a_leak() -> None:
+    # A straight 20 micron/min over 20 min: over the usual least slope of 5, under one of 60.
+    usual = case({"evacuation": decay([0.1333224 * (300 + 40 * n) for n in range(11)])})
+    rule = usual.rule_set.evacuation
+    wide = replace(rule.decay, leak_slope=replace(rule.decay.leak_slope, value=Decimal(60)))
+    own = replace(usual.rule_set, evacuation=replace(rule, decay=wide))
+    words = [
+        str(steps.work_out(given, "evacuation").result.verdict.word)
+        for given in (usual, replace(usual, rule_set=own))
+    ]
+    assert words[0] == "leak"
+    assert words[1] != "leak"
