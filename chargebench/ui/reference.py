@@ -219,6 +219,7 @@ def open_reference(desk: Desk, job: str, refrigerant: str, parent: QWidget) -> R
     found = desk.job(job).case.refrigerant if job and not refrigerant else None
     made = Reference(desk, refrigerant or (found.name if found else ""), parent)
     made.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+    made.finished.connect(parent.window().activateWindow)  # nor gives them back when it goes
     made.show()
     made.activateWindow()  # not every desktop gives a new window the keys
     made.forms[made.by].focus_first()

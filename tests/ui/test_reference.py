@@ -155,3 +155,12 @@ def test_that_a_pdf_that_can_not_be_written_is_said(
     assert "Expected a file that can be written" in dialog.says.text()
     dialog.reject()
     qtbot.waitUntil(lambda: not reference.findChildren(PrintDialog))
+
+
+def test_that_the_window_has_the_keys_again_when_the_reference_goes(
+    at_job: Hands, qtbot: QtBot
+) -> None:
+    at_job.press(Qt.Key.Key_F7)
+    opened(at_job.window, qtbot)
+    at_job.press(Qt.Key.Key_F7)
+    qtbot.waitUntil(at_job.window.isActiveWindow)
