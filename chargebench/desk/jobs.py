@@ -72,7 +72,7 @@ class Jobs(Cases):
             words.append(flags.class_words(case.refrigerant.safety_class))
         if isinstance(charge, Reading):
             as_shown = shown(charge.quantity, self.units)
-            same = as_shown.replace("\u202f", " ") == charge.text.strip()
+            same = as_shown.endswith(f" {charge.unit}")  # typed in the shop's unit already
             words.append(f"nameplate {charge.text}" + ("" if same else f" ({as_shown})"))
         return ", ".join(words)
 

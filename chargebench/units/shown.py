@@ -38,7 +38,10 @@ _CHOICES: dict[str, dict[System, tuple[_Choice, ...]]] = {
         "SI": ((1, "kg / year", 2), (0, "g / year", 0)),
         "IP": ((1, "lb / year", 2), (0, "oz / year", 1)),
     },
-    "[mass] / [volume]": {"SI": ((0, "kg / m**3", 3),), "IP": ((0, "lb / ft**3", 4),)},
+    "[mass] / [volume]": {
+        "SI": ((1, "kg / m**3", 3), (0, "g / m**3", 1)),
+        "IP": ((0, "lb / ft**3", 4),),
+    },
     "[current]": {"SI": ((0, "A", 2),), "IP": ((0, "A", 2),)},
     "[]": {"SI": ((0, "", 2),), "IP": ((0, "", 2),)},
 }

@@ -207,5 +207,6 @@ LABELS: dict[str, str] = {
     "pascal / minute": "Pa/min",
     "micron_Hg / minute": "micron/min",
     "kilogram / meter ** 3": "kg/m³",
+    "gram / meter ** 3": "g/m³",
     "pound / foot ** 3": "lb/ft³",
 }

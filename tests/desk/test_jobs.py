@@ -36,7 +36,7 @@ def test_that_a_job_opens_on_an_equipment_with_every_step_open(desk: Desk) -> No
     assert (view.number, view.state, view.title) == (
         "B-0001", "open", "Bakery freezer, Bakery, Quay Street",
     )  # fmt: skip
-    assert view.headline == "R290, A3 highly flammable, nameplate 100 g (100.0 g)"
+    assert view.headline == "R290, A3 highly flammable, nameplate 100 g"
     assert states(desk, job) == dict.fromkeys(STEPS, "open")
 
 

@@ -147,7 +147,7 @@ def test_that_a_difference_is_shown_and_read_back(part: float) -> None:
         (90, "minute", "SI", "90 min"),
         (3, "hour", "SI", "3.0 h"),
         (49, "hour", "SI", "2 d"),
-        (0.064, "kg/m**3", "SI", "0.064 kg/m³"),
+        (0.064, "kg/m**3", "SI", "64.0 g/m³"),
         (5, "micron_Hg/minute", "IP", "5.0 micron/min"),
     ],
 )
