@@ -10,6 +10,7 @@ from chargebench.steps.fill import overfull, unfillable
 from chargebench.steps.pressure_test import PressureTested
 from chargebench.steps.recovery import RELEASED, Recovered, line_mg
 from chargebench.steps.searching import Searched
+from chargebench.units import show
 
 
 def of_leak_search(_case: Case, worked: Worked) -> list[Flag]:
@@ -150,25 +151,26 @@ def of_evacuation(case: Case, worked: Worked) -> list[Flag]:
         return []
     target = case.rule_set.evacuation.target
     found: list[Flag] = []
-    if result.pulled_to is not None and above(result.pulled_to, target.quantity):
+    pulled = case.step("evacuation").reading("pulled_to")
+    if pulled is not None and not pulled.gauge and above(pulled.quantity, target.quantity):
+        # In the unit that was typed, so that the two can be compared at sight.
+        wanted = show(target.quantity, str(pulled.pint_unit), 0)
         found.append(
             Flag(
                 "check",
                 "vacuum-not-deep",
-                f"Pulled down to {case.step('evacuation').reading('pulled_to').text}, short of "  # type: ignore[union-attr]
-                f"{target.text}. Pull on.",
+                f"Pulled down to {pulled.text}, short of {wanted}. Pull on.",
                 "step:evacuation",
-                limit=target.text,
+                limit=wanted,
                 source=f"{target.source}, {target.place}",
                 mark=target.mark,
             )
         )
     verdict = result.verdict
     if verdict is not None and verdict.word != "tight":
-        level = {"leak": "stop", "moisture": "stop"}.get(str(verdict.word), "check")
         found.append(
             Flag(
-                "stop" if level == "stop" else "check",
+                "check" if verdict.word == "not yet decided" else "stop",
                 "decay-not-tight",
                 f"Decay test: {verdict.word}. {verdict.reason} {_AFTER[str(verdict.word)]}",
                 "step:evacuation",

@@ -31,7 +31,8 @@ def work_out(case: Case) -> Worked:
     """Verdict on the decay readings typed so far."""
     answers = case.step("evacuation")
     readings = sorted(_readings(answers))
-    pulled = answers.quantity("pulled_to")
+    typed = answers.reading("pulled_to")
+    pulled = None if typed is None or typed.gauge else typed.quantity
     if not readings and pulled is None:
         return NOT_WORKED
     minutes = tuple(at for at, _, _ in readings)
@@ -200,15 +201,20 @@ def _sentences(result: Evacuated) -> tuple[str, ...]:
 
 
 def refusals(case: Case) -> dict[str, str]:
-    """What a vacuum step is refused for, beside wrong and missing fields."""
-    fields: dict[str, str] = {}
-    for number, line in enumerate(case.step("evacuation").lines("decay")):
-        reading = line.reading("reading")
-        if reading is not None and (reading.gauge or not _sensible(reading.quantity)):
-            fields[f"decay[{number}].reading"] = (
-                "Expected an absolute pressure above zero, such as 420 micron or 56 Pa."
-            )
-    return fields
+    """What a vacuum step is refused for, beside wrong and missing fields.
+
+    A dial gauge can not see the last 3 mbar: vacuum is read in micron or pascals.
+    """
+    answers = case.step("evacuation")
+    readings = {"pulled_to": answers.reading("pulled_to")} | {
+        f"decay[{number}].reading": line.reading("reading")
+        for number, line in enumerate(answers.lines("decay"))
+    }
+    return {
+        path: "Expected an absolute pressure above zero, such as 420 micron or 56 Pa."
+        for path, reading in readings.items()
+        if reading is not None and (reading.gauge or not _sensible(reading.quantity))
+    }
 
 
 def _sensible(pressure: Quantity) -> bool:

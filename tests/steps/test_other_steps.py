@@ -235,3 +235,10 @@ def test_that_the_rule_set_says_what_counts_as_a_leak() -> None:
     ]
     assert words[0] == "leak"
     assert words[1] != "leak"
+
+
+@pytest.mark.parametrize(("typed", "refused"), [("-29.8 inHg", True), ("300 micron", False)])
+def test_that_a_vacuum_read_on_a_dial_is_refused(typed: str, refused: bool) -> None:
+    given = case({"evacuation": {"pulled_to": typed}})
+    assert ("pulled_to" in steps.refusals(given, "evacuation")) is refused
+    assert ("pulled-to" in keys(given, "evacuation")) is not refused
