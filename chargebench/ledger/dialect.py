@@ -26,7 +26,7 @@ GUARDS: dict[str, str] = {
         f"CREATE TRIGGER {table}_no_{act} BEFORE {act.upper()} ON {table} "
         f"BEGIN SELECT RAISE(ABORT, '{table} is append-only'); END"
     )
-    for table in ("entry", "transfer", "checkpoint")
+    for table in ("entry", "transfer", "checkpoint", "picture")
     for act in ("update", "delete")
 }
 

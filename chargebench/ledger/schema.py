@@ -105,6 +105,23 @@ checkpoint = Table(
     Column("kept_at", Text, nullable=False),
     Column("why", Text, nullable=False),
 )
+picture = Table(
+    "picture",
+    metadata,
+    Column("hash", Text, primary_key=True),
+    Column("media", Text, nullable=False),
+    Column("content", LargeBinary, nullable=False),
+    Column("kept_at", Text, nullable=False),
+)
+passphrase = Table(
+    "passphrase",
+    metadata,
+    Column("person", Text, primary_key=True),
+    Column("hash", Text, nullable=False),
+    Column("set_at", Text, nullable=False),
+    Column("failures", Whole, nullable=False),
+    Column("failed_at", Text),
+)
 
 # What is hashed of an entry, in this order; `canonical` takes the first nine as stored.
 HASHED = (

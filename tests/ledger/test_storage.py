@@ -78,12 +78,12 @@ def test_that_a_bug_in_our_statements_stays_a_bug(path: Path) -> None:
     assert not isinstance(bug.value, StorageRefused)
 
 
-def _step_2(connection: Connection) -> None:
+def _further_step(connection: Connection) -> None:
     connection.exec_driver_sql("ALTER TABLE job ADD COLUMN colour TEXT")
 
 
 def _bad_step(connection: Connection) -> None:
-    _step_2(connection)
+    _further_step(connection)
     connection.exec_driver_sql("no statement at all")
 
 
@@ -94,17 +94,18 @@ def _next_schema(monkeypatch: pytest.MonkeyPatch, step: migrations.Step) -> None
 def test_that_an_upgrade_keeps_a_copy_and_every_entry(
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    _next_schema(monkeypatch, _step_2)
+    _next_schema(monkeypatch, _further_step)
     with pytest.raises(ShopFileRefused, match="older chargebench"):
         Reader.open_reading(path)
     with Ledger.open(path, backups=0) as ledger:
         assert ledger.head()[0] == 12
     (copy,) = dialect.backup_folder(path).iterdir()
-    assert copy.name.startswith("before-schema-2-")
+    assert copy.name.startswith(f"before-schema-{len(migrations.STEPS) + 1}-")
     monkeypatch.undo()
     with Ledger.open(copy, backups=0) as ledger:
         assert ledger.verify().ok
-    with pytest.raises(ShopFileRefused, match="schema 2, this one knows 1"):
+    known = len(migrations.STEPS)
+    with pytest.raises(ShopFileRefused, match=f"schema {known + 1}, this one knows {known}"):
         Ledger.open(path)
 
 

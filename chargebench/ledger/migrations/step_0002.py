@@ -1,0 +1,56 @@
+"""Schema 2: pictures kept by their hash, and what unlocks a person's signature. Frozen."""
+
+from typing import Any
+
+from sqlalchemy import (
+    BigInteger,
+    Column,
+    Connection,
+    Integer,
+    LargeBinary,
+    MetaData,
+    Table,
+    Text,
+)
+
+_metadata = MetaData()
+_Whole = BigInteger().with_variant(Integer, "sqlite")
+_ROWS: dict[str, Any] = {"sqlite_strict": True}
+_KEYED: dict[str, Any] = {"sqlite_strict": True, "sqlite_with_rowid": False}
+
+# Rows of half a megabyte: a table without row ids would keep them in its key's own pages.
+Table(
+    "picture",
+    _metadata,
+    Column("hash", Text, primary_key=True),
+    Column("media", Text, nullable=False),
+    Column("content", LargeBinary, nullable=False),
+    Column("kept_at", Text, nullable=False),
+    **_ROWS,
+)
+# Not chained: a hash of four digits in every export could be guessed at leisure.
+Table(
+    "passphrase",
+    _metadata,
+    Column("person", Text, primary_key=True),
+    Column("hash", Text, nullable=False),
+    Column("set_at", Text, nullable=False),
+    Column("failures", _Whole, nullable=False),
+    Column("failed_at", Text),
+    **_KEYED,
+)
+
+_GUARDS = {
+    "sqlite": tuple(
+        f"CREATE TRIGGER picture_no_{act} BEFORE {act.upper()} ON picture "
+        "BEGIN SELECT RAISE(ABORT, 'picture is append-only'); END"
+        for act in ("update", "delete")
+    )
+}
+
+
+def run(connection: Connection) -> None:
+    """Create the two tables and the guards of the pictures."""
+    _metadata.create_all(connection, checkfirst=False)
+    for guard in _GUARDS[connection.dialect.name]:
+        connection.exec_driver_sql(guard)
