@@ -22,7 +22,8 @@ FIXED_PLACES = frozenset(
 )
 HELD_PLACE = re.compile(r"(cylinder|equipment):[^\x00-\x1f\x7f]{1,200}")
 
-_ENCODER = msgspec.json.Encoder(order="deterministic")
+# What reaches it is checked to be plain; the hook is for texts that remember their template.
+_ENCODER = msgspec.json.Encoder(order="deterministic", enc_hook=str)
 
 
 def new_id() -> str:
