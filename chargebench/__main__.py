@@ -2,6 +2,7 @@
 
 import argparse
 import os
+import re
 import sys
 from collections.abc import Callable, Sequence
 from datetime import date
@@ -13,6 +14,7 @@ from chargebench.errors import ChargebenchError, JobFileRefused
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
+    from chargebench.ledger import Checkpoint
 
 
 def has_display() -> bool:
@@ -119,7 +121,8 @@ def _verify(arguments: argparse.Namespace) -> int:
     from chargebench.desk import Desk
 
     with Desk.open_reading(_opened(arguments)) as desk:
-        found = desk.verify()
+        heads = [_head(text, desk.reading.bench) for text in arguments.heads]
+        found = desk.verify(heads=heads)
     for sentence in found.checked:
         print(sentence)
     for problem in found.problems:
@@ -128,6 +131,19 @@ def _verify(arguments: argparse.Namespace) -> int:
     for sentence in found.limits:
         print(sentence)
     return 0 if found.ok else 1
+
+
+def _head(text: str, bench: str) -> "Checkpoint":
+    """A head as printed on an export: the number of an entry and its hash, `BENCH:` before them."""
+    from chargebench.ledger import Checkpoint
+
+    *named, number, digest = text.strip().split(":")
+    if len(named) > 1 or not number.isdigit() or not re.fullmatch("[0-9a-f]{64}", digest.lower()):
+        raise ChargebenchError(
+            f"Expected a head as in the manifest of an export, the number of its entry, a colon "
+            f"and its SHA-256 of 64 digits, such as 12:9f86d0…; got “{text}”."
+        )
+    return Checkpoint(named[0] if named else bench, int(number), digest.lower(), "given by --head")
 
 
 def _backup(arguments: argparse.Namespace) -> int:
@@ -191,7 +207,15 @@ def _parser() -> argparse.ArgumentParser:
     export.add_argument("--from", dest="since", type=_day, default=None, metavar="DAY")
     export.add_argument("--to", dest="until", type=_day, default=None, metavar="DAY")
     export.add_argument("--out", type=Path, required=True, metavar="DIR")
-    command("verify", _verify, "recompute the whole ledger and say what was checked")
+    verify = command("verify", _verify, "recompute the whole ledger and say what was checked")
+    verify.add_argument(
+        "--head",
+        dest="heads",
+        action="append",
+        default=[],
+        metavar="NUMBER:HASH",
+        help="chain_head in the manifest of an export: it must still stand; may be given again",
+    )
     command("backup", _backup, "keep a copy of the shop file beside it")
     restore = command("restore", _restore, "go back to a backup; the present file is kept aside")
     restore.add_argument("copy", type=Path, metavar="BACKUP")

@@ -7,6 +7,7 @@ from pathlib import Path
 from chargebench.desk.takein import TakeIn
 from chargebench.desk.views import Exported
 from chargebench.errors import ExportRefused
+from chargebench.ledger import Ledger
 
 Progress = Callable[[str, int, int], None]
 WORKBOOK, CHECKLIST, JOBS = "audit.xlsx", "checklist.pdf", "jobs"
@@ -43,4 +44,7 @@ class Desk(TakeIn):
         jobs = self.write_job_files(folder / JOBS, (record.case.job for record in content.jobs))
         files = (folder / WORKBOOK, folder / CHECKLIST, *jobs)
         names = [path.relative_to(folder).as_posix() for path in files]
-        return Exported(folder, (*files, manifest.write_manifest(content, folder, names)))
+        written = (*files, manifest.write_manifest(content, folder, names))
+        if isinstance(self.reading, Ledger):  # a desk of a worker thread only reads
+            self.keep_head("export")
+        return Exported(folder, written)

@@ -1,6 +1,7 @@
 """Records: usage, flags, leak rates and due dates, entries, verification."""
 
 from collections.abc import Callable, Iterator, Sequence
+from contextlib import suppress
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 from pathlib import Path
@@ -10,8 +11,9 @@ from chargebench.calc import leak_rate
 from chargebench.desk.jobs import AFTER_CLOSING
 from chargebench.desk.leakrates import LeakRates
 from chargebench.desk.views import UsageTotal
+from chargebench.errors import StorageRefused
 from chargebench.flags import Flag
-from chargebench.ledger import Entry, Filters, UsageRow, Verification
+from chargebench.ledger import Checkpoint, Entry, Filters, UsageRow, Verification
 from chargebench.reports import LeakRateLine
 from chargebench.steps import NOTHING, STEPS, answer
 
@@ -130,9 +132,22 @@ class Records(LeakRates):
             )
         ]
 
-    def verify(self, progress: Callable[[int, int], None] | None = None) -> Verification:
-        """Recompute the whole ledger and compare; says what was checked."""
-        return self.reading.verify(progress)
+    def verify(
+        self,
+        progress: Callable[[int, int], None] | None = None,
+        heads: Sequence[Checkpoint] = (),
+    ) -> Verification:
+        """Recompute the whole ledger and compare, also with heads printed on earlier exports."""
+        return self.reading.verify(progress, checkpoints=heads)
+
+    def keep_head(self, why: str) -> None:
+        """Keep where the chain stands, so that an end cut off or rewritten later is seen.
+
+        A disk that takes no more must not keep records from leaving, and the head leaves with
+        them; so a refusal to keep it here is none of the export's.
+        """
+        with suppress(StorageRefused):
+            self.ledger.keep_checkpoint(why)
 
     def backup(self) -> Path | None:
         """Keep a copy of the shop file beside it; None where the newest is still the same."""

@@ -183,6 +183,7 @@ class ExportPanel(_Panel):
         )
 
     def _written(self, exported: Exported) -> None:
+        self._desk.keep_head("export")  # here, for the thread that wrote only reads
         names = ", ".join(file.name for file in exported.files)
         self.says.setText(f"Written into {exported.folder}: {names}.")
 

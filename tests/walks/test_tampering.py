@@ -1,5 +1,6 @@
 """`chargebench verify` on the sample shop after somebody was at it with a database tool."""
 
+import json
 import random
 import re
 import shutil
@@ -11,6 +12,7 @@ from pathlib import Path
 import pytest
 
 from chargebench.__main__ import main
+from chargebench.ledger import Reader
 from tests.ledger.books import database_tool
 
 pytestmark = pytest.mark.slow
@@ -195,3 +197,23 @@ def test_that_a_number_swapped_within_the_chain_is_named(shop: Shop) -> None:
     code, named = shop.verify()
     assert code == 1
     assert {7, 8} <= named
+
+
+def test_that_a_head_printed_on_an_export_is_kept_and_may_be_asked_for(
+    shop: Shop, tmp_path: Path
+) -> None:
+    assert main(["export", "--shop", str(shop.path), "--out", str(tmp_path / "out")]) == 0
+    manifest = json.loads((tmp_path / "out" / "manifest.json").read_text(encoding="utf-8"))
+    number, digest = manifest["chain_head"]["entry"], manifest["chain_head"]["sha256"]
+    with Reader.open_reading(shop.path) as reader:
+        assert "with 1 heads kept at exports" in " ".join(reader.verify().checked)
+    asked = ["verify", "--shop", str(shop.path), "--head"]
+    assert main([*asked, f"{number}:{digest}"]) == 0
+    assert main([*asked, f"B:{number}:{digest}"]) == 0
+    shop.capture.readouterr()
+    assert main([*asked, f"{number}:{digest[::-1]}"]) == 1
+    said = shop.capture.readouterr()
+    assert f"PROBLEM entry {number}: Entry {number} of bench B is not the one" in said.err
+    assert "given by --head" in said.err
+    assert main([*asked, f"{number}:{digest[:-1]}"]) == 1
+    assert "Expected a head as in the manifest" in shop.capture.readouterr().err
