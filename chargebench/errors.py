@@ -71,6 +71,10 @@ class StorageRefused(PostingRefused):
     """The disk or the file did not take it: full, locked, read-only; nothing was recorded."""
 
 
+class ServerGone(StorageRefused, ShopFileRefused):
+    """The server of the shop does not answer; says whether what was asked of it is recorded."""
+
+
 class StepRefused(ChargebenchError):
     """A form that can not be signed yet; `fields` has a sentence for each field's path."""
 
@@ -79,8 +83,28 @@ class StepRefused(ChargebenchError):
         super().__init__(f"{title}: " + " ".join(self.fields.values()))
 
 
+class NotAllowed(ChargebenchError):
+    """An act that the role of the person who works does not have; says who may do it."""
+
+
+class SignatureLocked(ChargebenchError):
+    """A signature that takes the person's passphrase first; nothing was recorded."""
+
+
+class PassphraseRefused(ChargebenchError):
+    """A passphrase that is not the person's, or can not be one; `wait_seconds` until the next."""
+
+    def __init__(self, says: str, wait_seconds: int = 0) -> None:
+        self.wait_seconds = wait_seconds
+        super().__init__(says)
+
+
 class JobFileRefused(ChargebenchError):
     """A job file that can not be taken in; names the place in it."""
+
+
+class ChainFileRefused(ChargebenchError):
+    """A chain file that can not be taken in, whole; nothing of it was."""
 
 
 class ExportRefused(ChargebenchError):

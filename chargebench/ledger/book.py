@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
-from datetime import datetime
+from datetime import UTC, datetime
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any, Self
@@ -10,9 +10,24 @@ from typing import Any, Self
 from sqlalchemy import Connection, delete
 from sqlalchemy.exc import DBAPIError
 
-from chargebench.errors import ShopFileRefused, StorageRefused
-from chargebench.ledger import backup, dialect, posting, reading, schema, shopfile
-from chargebench.ledger.entry import Entry, NewEntry, new_id, now_text, payload_text
+from chargebench.errors import PassphraseRefused, ShopFileRefused, StorageRefused
+from chargebench.ledger import (
+    backup,
+    dialect,
+    passphrases,
+    posting,
+    reading,
+    schema,
+    shopfile,
+)
+from chargebench.ledger.entry import (
+    Entry,
+    NewEntry,
+    moment_text,
+    new_id,
+    now_text,
+    payload_text,
+)
 from chargebench.ledger.reader import Reader
 
 NO_TOLERANCE: Mapping[str, int] = MappingProxyType({})
@@ -130,6 +145,38 @@ class Ledger(Reader):
         with self._writing() as connection:
             new = posting.reversal(connection, entry_id, by, happened_at, reason, id or new_id())
             return posting.record(connection, self.bench, new, may_overdraw_mg)
+
+    def set_passphrase(
+        self, person: str, passphrase: str, *, by: str, happened_at: datetime
+    ) -> Entry:
+        """Set what unlocks a person's signature; the entry says who and when, and no hash."""
+        digest = passphrases.hashed(passphrase)  # before the file is locked for writing
+        set_at = moment_text(happened_at.astimezone(UTC))
+        new = NewEntry(passphrases.SET, by, happened_at, {"person": person, "set_at": set_at})
+        with self._writing() as connection:
+            passphrases.put(connection, passphrases.Kept(person, digest, set_at))
+            return posting.record(connection, self.bench, new, NO_TOLERANCE)
+
+    def try_passphrase(self, person: str, passphrase: str, at: datetime) -> None:
+        """Hold a passphrase against the one set; wrong ones are counted in the file.
+
+        Raises
+        ------
+        PassphraseRefused
+            Not the one, none set, or too soon after wrong ones; says the seconds to wait.
+        """
+        with self._writing() as connection:
+            kept, left = passphrases.begin_try(connection, person, at)
+        if kept is None:
+            raise PassphraseRefused("No passphrase was set; set one first.")
+        if left:
+            raise PassphraseRefused(passphrases.wait_words(left), left)
+        if not passphrases.matches(kept, passphrase):
+            left = passphrases.wait_seconds(kept.failures)
+            wait = f" {passphrases.wait_words(left)}" if left else ""
+            raise PassphraseRefused(f"That is not the passphrase.{wait}", left)
+        with self._writing() as connection:
+            passphrases.forget_tries(connection, kept)
 
     def keep_typed(self, job: str, step: str, typed: dict[str, Any]) -> None:
         """Keep the text of an open step as typed, durably; it is no record and not chained."""

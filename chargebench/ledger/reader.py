@@ -1,6 +1,6 @@
 """Read-only questions to a shop file, for a second connection in another thread or process."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
@@ -11,7 +11,7 @@ from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import PostingRefused, ShopFileRefused
-from chargebench.ledger import backup, projection, reading, schema, shopfile
+from chargebench.ledger import backup, passphrases, projection, reading, schema, shopfile
 from chargebench.ledger import usage as usage_log
 from chargebench.ledger.entry import Entry
 from chargebench.ledger.projection import Job
@@ -135,6 +135,18 @@ class Reader:
         with self._reading() as connection:
             query = select(table.c.reversal).where(table.c.id == entry_id)
             return connection.execute(query).first() is not None
+
+    def reversals_of(self, entries: Collection[str]) -> dict[str, str]:
+        """Of these entries, the reversed ones, each with the id of what reversed it."""
+        table = schema.reversed_entry
+        with self._reading() as connection:
+            rows = connection.execute(select(table).where(table.c.id.in_(list(entries))))
+            return {row.id: row.reversal for row in rows}
+
+    def passphrase_holders(self) -> frozenset[str]:
+        """People whose signature a passphrase unlocks."""
+        with self._reading() as connection:
+            return passphrases.holders(connection)
 
     def reversals(self) -> dict[str, str]:
         """Id of every reversed entry and of what reversed it."""
