@@ -4,7 +4,10 @@ Nothing recorded changes; more is added. `Ledger` records, `Reader` asks, both o
 """
 
 from chargebench.ledger.backup import backups
+from chargebench.ledger.beginning import begin
 from chargebench.ledger.book import Ledger
+from chargebench.ledger.chainfile import Chain, is_chain_file
+from chargebench.ledger.conflicts import Conflict
 from chargebench.ledger.entry import (
     FIXED_PLACES,
     OPEN_TO_CLOSED,
@@ -14,21 +17,29 @@ from chargebench.ledger.entry import (
     mass_words,
     new_id,
 )
+from chargebench.ledger.handover import HANDED_OVER, TakenOver
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance, HistoryRow
+from chargebench.ledger.rescue import Rescued, rescue
 from chargebench.ledger.restoring import restore
+from chargebench.ledger.sameness import ALIKE, SAME, decision, pair_id
 from chargebench.ledger.scan import Checkpoint, Problem
 from chargebench.ledger.usage import Filters, UsageRow, UsageTotal
 from chargebench.ledger.verify import Verification
 
 __all__ = [
+    "ALIKE",
     "FIXED_PLACES",
+    "HANDED_OVER",
     "JOB_KINDS",
     "OPEN_TO_CLOSED",
     "REGISTERS",
+    "SAME",
     "Balance",
+    "Chain",
     "Checkpoint",
+    "Conflict",
     "Entry",
     "Filters",
     "HistoryRow",
@@ -37,12 +48,19 @@ __all__ = [
     "NewEntry",
     "Problem",
     "Reader",
+    "Rescued",
+    "TakenOver",
     "Transfer",
     "UsageRow",
     "UsageTotal",
     "Verification",
     "backups",
+    "begin",
+    "decision",
+    "is_chain_file",
     "mass_words",
     "new_id",
+    "rescue",
+    "pair_id",
     "restore",
 ]

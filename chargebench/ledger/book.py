@@ -1,11 +1,11 @@
 """The ledger of one shop: what is recorded, and the questions one may ask of it."""
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 from types import MappingProxyType
-from typing import Any, Self
+from typing import Any, BinaryIO, Self
 
 from sqlalchemy import Connection, delete
 from sqlalchemy.exc import DBAPIError
@@ -13,7 +13,9 @@ from sqlalchemy.exc import DBAPIError
 from chargebench.errors import PassphraseRefused, ShopFileRefused, StorageRefused
 from chargebench.ledger import (
     backup,
+    chainfile,
     dialect,
+    handover,
     passphrases,
     posting,
     reading,
@@ -32,6 +34,7 @@ from chargebench.ledger.reader import Reader
 
 NO_TOLERANCE: Mapping[str, int] = MappingProxyType({})
 _KEEP_TYPED = dialect.put(schema.typed)
+_PUT_ABOUT = dialect.put(schema.about)
 
 
 class Ledger(Reader):
@@ -56,6 +59,15 @@ class Ledger(Reader):
             except ShopFileRefused as refusal:  # a full disk must not keep the bench from its book
                 ledger.backup_refused = str(refusal)
         return ledger
+
+    def belong_to(self, shop: str, begun_from: str) -> None:
+        """Make this the file of a further bench of a shop; only before anything is recorded."""
+        assert self.head()[0] == 0, "a bench with entries has its shop"
+        said = {"shop": shop, "begun_from": begun_from}
+        with self._writing() as connection:
+            rows = [{"key": key, "value": value} for key, value in said.items()]
+            connection.execute(_PUT_ABOUT, rows)
+        self._about |= said
 
     @classmethod
     def mend_guards(cls, path: Path | str, by: str, happened_at: datetime) -> Entry:
@@ -177,6 +189,27 @@ class Ledger(Reader):
             raise PassphraseRefused(f"That is not the passphrase.{wait}", left)
         with self._writing() as connection:
             passphrases.forget_tries(connection, kept)
+
+    def take_over(
+        self,
+        source: Path | BinaryIO,
+        by: str,
+        happened_at: datetime,
+        *,
+        name: str = "",
+        check: Callable[[NewEntry], None] = lambda _: None,
+        progress: Callable[[int, int], None] | None = None,
+    ) -> handover.TakenOver:
+        """Take in a chain file, whole or not at all; see `handover.take_over`.
+
+        Raises
+        ------
+        ChainFileRefused
+            Why it can not be taken in; nothing of it was.
+        """
+        with chainfile.opened(source) as file, self._writing() as connection:
+            taker = handover.Taker(self.shop_id, self.bench, by, happened_at, name)
+            return handover.take_over(connection, file, taker, check, progress)
 
     def keep_typed(self, job: str, step: str, typed: dict[str, Any]) -> None:
         """Keep the text of an open step as typed, durably; it is no record and not chained."""

@@ -1,6 +1,6 @@
 """One posting inside one transaction: checks, entry, transfers, balances, head of the chain."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
 from typing import Any
@@ -9,7 +9,7 @@ import msgspec
 from sqlalchemy import Connection, bindparam, select, update
 
 from chargebench.errors import AlreadyRecorded, NotReversible, Overdrawn, WrongRefrigerant
-from chargebench.ledger import dialect, projection, schema
+from chargebench.ledger import dialect, projection, sameness, schema
 from chargebench.ledger.entry import (
     Entry,
     NewEntry,
@@ -44,7 +44,8 @@ _OTHERS = Prepared(
         schema.balance.c.mass_mg > 0,
     )
 )
-_FILLED_IN = {"job-opened": "number", "register": "before"}  # what only the ledger knows
+# What only the ledger knows, by kind.
+_FILLED_IN = {"job-opened": "number", **dict.fromkeys(projection.ROW_KINDS, "before")}
 
 
 def record(
@@ -61,13 +62,19 @@ def record(
     projection.check_job(connection, new)
     if new.kind == "reversal":
         projection.check_reversal(connection, new)
-    elif new.kind == "register":
-        projection.check_register(new.payload)
+    elif new.kind in projection.ROW_KINDS:
+        projection.check_row(new.kind, new.payload)
     last, previous = head(connection, bench)
     entry, position = _append(connection, bench, new, number=last + 1, previous=previous)
     if new.transfers:
         _move(connection, new.transfers, may_overdraw_mg)
-    projection.apply(connection, new, position, moment_text(new.happened_at))
+    projection.apply(
+        connection,
+        new,
+        position,
+        happened_at=moment_text(new.happened_at),
+        recorded_at=entry.recorded_at.isoformat(timespec="milliseconds"),
+    )
     return entry
 
 
@@ -112,7 +119,7 @@ def _completed(connection: Connection, bench: str, new: NewEntry) -> NewEntry:
     if new.kind == "job-opened":
         number = projection.next_job_number(connection, bench)
         return replace(new, payload={**new.payload, "number": number})
-    if new.kind == "register":
+    if new.kind in projection.ROW_KINDS:
         register, row_id = str(new.payload.get("register")), str(new.payload.get("id"))
         before = projection.row_content(connection, register, row_id)
         return replace(new, payload={**new.payload, "before": before})
@@ -129,19 +136,28 @@ def _append(
     )  # fmt: skip
     lines = [(t.source, t.target, t.refrigerant, t.mass_mg, t.as_typed) for t in new.transfers]
     digest = chained(previous, canonical(values, lines))
+    position = write(connection, values, lines, new.happened_at, (previous, digest))
+    _SET_HEAD.run(connection, {"bench_is": bench, "number_is": number, "hash_is": digest})
+    return _recorded(values, new, previous, digest), position
+
+
+def write(
+    connection: Connection,
+    values: Sequence[Any],
+    lines: Sequence[Sequence[Any]],
+    happened_at: datetime,
+    hashes: tuple[bytes, bytes],
+) -> int:
+    """Write an entry's row and its mass lines as they are hashed; its place in the order."""
     row: dict[str, Any] = dict(zip((column.name for column in schema.HASHED), values, strict=True))
-    row |= {
-        "previous_hash": previous,
-        "hash": digest,
-        "happened_us": microseconds(new.happened_at),
-    }
+    row["previous_hash"], row["hash"] = hashes
+    row["happened_us"] = microseconds(happened_at)
     position: int = _PUT_ENTRY.run(connection, row).scalar_one()
     names = [column.name for column in schema.MASS_LINE]
     for count, line in enumerate(lines):
         mass_line = dict(zip(names, line, strict=True))
         _PUT_TRANSFER.run(connection, {"entry": position, "line": count, **mass_line})
-    _SET_HEAD.run(connection, {"bench_is": bench, "number_is": number, "hash_is": digest})
-    return _recorded(values, new, previous, digest), position
+    return position
 
 
 def _recorded(values: tuple[Any, ...], new: NewEntry, previous: bytes, digest: bytes) -> Entry:
@@ -165,28 +181,46 @@ def _move(
     connection: Connection, transfers: tuple[Transfer, ...], may_overdraw_mg: Mapping[str, int]
 ) -> None:
     """Move the running balances, then hold what they now say against what a cylinder can hold."""
-    gains: dict[tuple[str, str], int] = {}
-    filled: dict[tuple[str, str], None] = {}
-    for line in transfers:
-        taken, given = (line.source, line.refrigerant), (line.target, line.refrigerant)
-        gains[taken] = gains.get(taken, 0) - line.mass_mg
-        gains[given] = gains.get(given, 0) + line.mass_mg
-        if line.mass_mg and line.target.startswith("cylinder:"):
-            filled[given] = None
-    for (place, refrigerant), gain in sorted(gains.items()):  # one order, so benches never deadlock
-        row = {"place": place, "refrigerant": refrigerant, "mass_mg": gain}
-        left = _ADD_TO_BALANCE.run(connection, row).scalar_one()
-        if gain < 0 and place.startswith("cylinder:") and left < -may_overdraw_mg.get(place, 0):
+    names = sameness.read(connection)
+    allowed = {names.get(place, place): mass for place, mass in may_overdraw_mg.items()}
+    gains, filled = turnover(transfers, names)
+    for place, refrigerant, gain, left in move(connection, gains):
+        if gain < 0 and place.startswith("cylinder:") and left < -allowed.get(place, 0):
             raise Overdrawn(
                 f"Cylinder {place.removeprefix('cylinder:')} holds {mass_words(left - gain)} of "
                 f"{refrigerant} by the book; {mass_words(-gain)} was to be taken. "
                 "Put the cylinder on the scale, or correct the amount."
             )
     for place, refrigerant in filled:
-        _check_content(connection, place, refrigerant)
+        check_content(connection, place, refrigerant)
 
 
-def _check_content(connection: Connection, place: str, refrigerant: str) -> None:
+def turnover(
+    transfers: Sequence[Transfer], names: sameness.Names
+) -> tuple[dict[tuple[str, str], int], list[tuple[str, str]]]:
+    """What each place gains of each refrigerant, and what goes into which cylinder."""
+    gains: dict[tuple[str, str], int] = {}
+    filled: dict[tuple[str, str], None] = {}
+    for line in transfers:
+        source, target = (names.get(end, end) for end in (line.source, line.target))
+        taken, given = (source, line.refrigerant), (target, line.refrigerant)
+        gains[taken] = gains.get(taken, 0) - line.mass_mg
+        gains[given] = gains.get(given, 0) + line.mass_mg
+        if line.mass_mg and target.startswith("cylinder:"):
+            filled[given] = None
+    return gains, list(filled)
+
+
+def move(
+    connection: Connection, gains: Mapping[tuple[str, str], int]
+) -> Iterator[tuple[str, str, int, int]]:
+    """Move the running balances; each with its gain and what is then left."""
+    for (place, refrigerant), gain in sorted(gains.items()):  # one order, so benches never deadlock
+        row = {"place": place, "refrigerant": refrigerant, "mass_mg": gain}
+        yield place, refrigerant, gain, _ADD_TO_BALANCE.run(connection, row).scalar_one()
+
+
+def check_content(connection: Connection, place: str, refrigerant: str) -> None:
     """Refuse to mix refrigerants in a cylinder that is not registered as mixed waste."""
     cylinder = place.removeprefix("cylinder:")
     row = projection.row_content(connection, "cylinder", cylinder) or {}

@@ -1,7 +1,4 @@
-"""What entries do to the shop's registers, jobs and reversals: once for posting, once for verify.
-
-A `Change` is worked out from an entry alone, so `verify` can replay it without a database.
-"""
+"""What entries do to the shop's registers, jobs and reversals; `replay` does it once more."""
 
 import re
 from collections.abc import Sequence
@@ -10,16 +7,17 @@ from datetime import datetime
 from typing import Any
 
 import msgspec
-from sqlalchemy import Connection, bindparam, select, update
+from sqlalchemy import Connection, bindparam, or_, select, update
 
 from chargebench.errors import JobClosed, NotReversible, PostingRefused, UnknownJob
-from chargebench.ledger import dialect, schema
+from chargebench.ledger import dialect, sameness, schema
 from chargebench.ledger.entry import OPEN_TO_CLOSED, NewEntry, payload_text
 from chargebench.ledger.prepared import Prepared
 
 REGISTERS = ("shop", "site", "equipment", "cylinder", "person", "instrument")
 JOB_KINDS = ("job-opened", "job-closed", "job-reopened")
-CORRECTED_OTHERWISE = frozenset({"register", "reversal", *JOB_KINDS})
+ROW_KINDS = ("register", sameness.SAME)
+CORRECTED_OTHERWISE = frozenset({*ROW_KINDS, "reversal", *JOB_KINDS})
 _FIRST_JOB_WIDTH = 4
 
 _PUT_ROW = dialect.put(schema.register_row)
@@ -80,6 +78,19 @@ def next_job_number(connection: Connection, bench: str) -> str:
     return f"{bench}-{count:0{_FIRST_JOB_WIDTH}d}"
 
 
+def check_opening(connection: Connection, bench: str, new: NewEntry) -> None:
+    """Refuse the opening of a job, taken from another bench, that no bench could have numbered."""
+    number, equipment = new.payload.get("number"), new.payload.get("equipment")
+    if not isinstance(number, str) or not re.fullmatch(rf"{bench}-[0-9]{{1,12}}", number):
+        raise UnknownJob(f"A job number that begins with {bench}- was expected.")
+    if not isinstance(equipment, str) or new.job is None:
+        raise UnknownJob("A job is opened on an equipment.")
+    table = schema.job.c
+    same = select(table.id).where(or_(table.id == new.job, table.number == number))
+    if connection.execute(same).first() is not None:
+        raise UnknownJob(f"Another job stands here as {number}.")
+
+
 def check_job(connection: Connection, new: NewEntry) -> None:
     """Refuse an entry that does not fit the state of its job."""
     if new.kind == "job-opened":
@@ -104,6 +115,12 @@ def check_job(connection: Connection, new: NewEntry) -> None:
         raise UnknownJob(f"Job {job.number} is open already.")
 
 
+def reversal_of(connection: Connection, entry_id: str) -> str | None:
+    """Id of what reversed an entry, or None."""
+    table = schema.reversed_entry.c
+    return connection.execute(select(table.reversal).where(table.id == entry_id)).scalar()
+
+
 def check_reversal(connection: Connection, new: NewEntry) -> None:
     """Refuse a reversal that is not exactly the turned transfers of one unreversed entry."""
     original = new.payload.get("reverses")
@@ -119,8 +136,7 @@ def check_reversal(connection: Connection, new: NewEntry) -> None:
         raise NotReversible(
             f"Entry {number} ({kind}) is not reversed; record the right state as a new entry."
         )
-    already = select(schema.reversed_entry).where(schema.reversed_entry.c.id == original)
-    if connection.execute(already).first() is not None:
+    if reversal_of(connection, str(original)) is not None:
         raise NotReversible(f"Entry {number} is already reversed.")
     lines = connection.execute(
         select(*schema.MASS_LINE)
@@ -133,28 +149,85 @@ def check_reversal(connection: Connection, new: NewEntry) -> None:
         raise NotReversible(f"A reversal of entry {number} turns its transfers round, all of them.")
 
 
-def check_register(payload: dict[str, Any]) -> None:
-    """Refuse a register entry that is not a row of text in one of the registers."""
-    after = payload.get("after")
-    if payload.get("register") not in REGISTERS or not payload.get("id"):
-        raise PostingRefused(f"A row of one of {', '.join(REGISTERS)} with an id was expected.")
+def check_row(kind: str, payload: dict[str, Any]) -> None:
+    """Refuse an entry that is not a row of text in one of the registers, or a decision on two."""
+    register, row_id, after = (payload.get(key) for key in ("register", "id", "after"))
+    registers = (sameness.SAME,) if kind == sameness.SAME else REGISTERS
+    if register not in registers or not row_id or not isinstance(row_id, str):
+        raise PostingRefused(f"A row of one of {', '.join(registers)} with an id was expected.")
     if not isinstance(after, dict) or not all(isinstance(v, str) for v in after.values()):
         raise PostingRefused("A register row holds text only.")
+    if kind == sameness.SAME:
+        sameness.check(row_id, after)
 
 
-def apply(connection: Connection, new: NewEntry, position: int, happened_at: str) -> None:
+def takes_over(standing: str | None, standing_at: str, payload: dict[str, Any], at: str) -> bool:
+    """Whether a row's new words take the place of those that stand.
+
+    They do if they were written with these in sight, which they always are where all was recorded
+    at one bench; if not, because two benches wrote at once, the words recorded later stand.
+    """
+    if standing is None:
+        return True
+    before = payload.get("before")
+    return (before is not None and payload_text(before) == standing) or at > standing_at
+
+
+def row_recorded_at(connection: Connection, register: str, row_id: str, until: int) -> str:
+    """When the words of a row that stand were recorded, told from the entries before one."""
+    table = schema.entry
+    query = select(table.c.payload, table.c.recorded_at).where(
+        table.c.kind.in_(ROW_KINDS), table.c.position < until
+    )
+    text, standing_at = None, ""
+    for payload, at in connection.execute(query.order_by(table.c.position)):
+        content = msgspec.json.decode(payload)
+        if (content.get("register"), content.get("id")) == (register, row_id) and takes_over(
+            text, standing_at, content, at
+        ):
+            text, standing_at = payload_text(content["after"]), at
+    return standing_at
+
+
+def _put_row(connection: Connection, new: NewEntry, position: int, recorded_at: str) -> None:
+    register, row_id, after = (new.payload[key] for key in ("register", "id", "after"))
+    stands = row_content(connection, register, row_id)
+    text = None if stands is None else payload_text(stands)
+    if not takes_over(text, recorded_at, new.payload, recorded_at):
+        standing_at = row_recorded_at(connection, register, row_id, position)
+        if not takes_over(text, standing_at, new.payload, recorded_at):
+            return
+    known = sameness.read(connection) if new.kind == sameness.SAME else {}
+    connection.execute(
+        _PUT_ROW,
+        {
+            "register": register,
+            "id": row_id,
+            "content": payload_text(after),
+            "words": search_words(after),
+        },
+    )
+    if new.kind == sameness.SAME:
+        _join_balances(connection, known, after)
+
+
+def _join_balances(connection: Connection, known: sameness.Names, decided: dict[str, str]) -> None:
+    """Sum anew what the things hold that a decision joins, or parts again."""
+    now = sameness.read(connection)
+    ends = [f"{decided['register']}:{decided[end]}" for end in ("one", "other")]
+    places = {
+        each for names in (known, now) for end in ends for each in sameness.called(names, end)
+    }
+    sameness.rebalance(connection, now, places)
+
+
+def apply(
+    connection: Connection, new: NewEntry, position: int, *, happened_at: str, recorded_at: str
+) -> None:
     """Move the registers, jobs and reversals by an entry that was just written."""
     payload = new.payload
-    if new.kind == "register":
-        connection.execute(
-            _PUT_ROW,
-            {
-                "register": payload["register"],
-                "id": payload["id"],
-                "content": payload_text(payload["after"]),
-                "words": search_words(payload["after"]),
-            },
-        )
+    if new.kind in ROW_KINDS:
+        _put_row(connection, new, position, recorded_at)
     elif new.kind == "reversal":
         connection.execute(
             schema.reversed_entry.insert(), {"id": payload["reverses"], "reversal": new.id}
@@ -178,49 +251,3 @@ def apply(connection: Connection, new: NewEntry, position: int, happened_at: str
             .where(schema.job.c.id == new.job)
             .values(state=state, closed_at=happened_at if state == "closed" else None)
         )
-
-
-class Replay:
-    """The registers, jobs and reversals as the entries alone give them."""
-
-    def __init__(self) -> None:
-        self.rows: dict[tuple[str, str], str] = {}
-        self.jobs: dict[str, tuple[Any, ...]] = {}
-        self.reversals: dict[str, str] = {}
-        self.moved_by: dict[tuple[str, ...], int] = {}
-
-    def take(
-        self,
-        *,
-        kind: str,
-        job: str | None,
-        entry_id: str,
-        payload: str,
-        at: str,
-        number: int,
-        position: int,
-    ) -> None:
-        """Move by one stored entry; raises KeyError or TypeError if the entry can not be one."""
-        if kind not in CORRECTED_OTHERWISE:
-            return
-        content = msgspec.json.decode(payload)
-        if kind == "register":
-            key = (content["register"], content["id"])
-            self.rows[key] = payload_text(content["after"])
-            self.moved_by["row", *key] = number
-        elif kind == "reversal":
-            self.reversals[content["reverses"]] = entry_id
-            self.moved_by["reversal", content["reverses"]] = number
-        else:
-            job_id = str(job)
-            self.moved_by["job", job_id] = number
-            if kind == "job-opened":
-                number, equipment = content["number"], content["equipment"]
-                self.jobs[job_id] = (job_id, number, equipment, "open", at, None, position)
-            else:
-                closed = kind == "job-closed"
-                kept = self.jobs[job_id]
-                self.jobs[job_id] = (
-                    *kept[:3], "closed" if closed else "open", kept[4], at if closed else None,
-                    kept[6],
-                )  # fmt: skip

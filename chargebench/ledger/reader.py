@@ -11,7 +11,17 @@ from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import PostingRefused, ShopFileRefused
-from chargebench.ledger import backup, passphrases, projection, reading, schema, shopfile
+from chargebench.ledger import (
+    backup,
+    chainfile,
+    handout,
+    passphrases,
+    projection,
+    reading,
+    sameness,
+    schema,
+    shopfile,
+)
 from chargebench.ledger import usage as usage_log
 from chargebench.ledger.entry import Entry
 from chargebench.ledger.projection import Job
@@ -75,6 +85,11 @@ class Reader:
     def shop_id(self) -> str:
         """The id this shop file was given when it was made."""
         return self._said("shop")
+
+    @property
+    def begun_from(self) -> str:
+        """The bench whose chain file began this one; empty at the shop's first."""
+        return self._about.get("begun_from", "")
 
     def _said(self, key: str) -> str:
         if key not in self._about:
@@ -239,6 +254,32 @@ class Reader:
         with self._reading() as connection:
             number, digest = reading.head(connection, self.bench)
         return number, digest.hex()
+
+    def heads(self) -> dict[str, tuple[int, str]]:
+        """Number and hash of the last entry of every bench known here."""
+        with self._reading() as connection:
+            return {b: (n, digest.hex()) for b, (n, digest) in handout.heads(connection).items()}
+
+    def names(self) -> dict[str, str]:
+        """For each id that others name too, written register:id, the one its thing goes by."""
+        with self._reading() as connection:
+            return sameness.read(connection)
+
+    def hand_over(
+        self,
+        path: Path | str,
+        *,
+        only: str | None = None,
+        first: int = 1,
+        for_bench: str = "",
+        progress: Callable[[int, int], None] | None = None,
+    ) -> chainfile.Head:
+        """Write a chain file: every chain known here, or one bench's; see `handout`."""
+        with self._reading() as connection:
+            held = handout.chains(connection, only, first)
+            head = handout.head_of(self.shop_id, self.bench, held, for_bench)
+            handout.write_file(connection, Path(path), head, progress)
+        return head
 
     def verify(
         self,

@@ -18,7 +18,7 @@ from sqlalchemy import (
     union_all,
 )
 
-from chargebench.ledger import dialect, schema
+from chargebench.ledger import dialect, sameness, schema
 from chargebench.ledger.entry import Entry, Transfer, microseconds
 from chargebench.ledger.prepared import Prepared
 from chargebench.ledger.projection import Job, as_job
@@ -152,8 +152,9 @@ def head(connection: Connection, bench: str) -> tuple[int, bytes]:
 
 def balance(connection: Connection, place: str, refrigerant: str) -> int:
     """What a place holds of a refrigerant, in milligrams; zero if it never held any."""
+    name = sameness.read(connection).get(place, place)
     query = select(schema.balance.c.mass_mg).where(
-        schema.balance.c.place == place, schema.balance.c.refrigerant == refrigerant
+        schema.balance.c.place == name, schema.balance.c.refrigerant == refrigerant
     )
     return connection.execute(query).scalar() or 0
 
@@ -165,22 +166,24 @@ def balances(connection: Connection, prefix: str) -> list[Balance]:
     return [Balance(*row) for row in connection.execute(ordered)]
 
 
-def _lines_of(place: str) -> Select[Any]:
-    """Every mass line of a place, signed as the place sees it."""
+def _lines_of(places: Sequence[str]) -> Select[Any]:
+    """Every mass line of a place, under all its names, signed as the place sees it."""
     seen = (_transfer.c.entry, _transfer.c.line, _transfer.c.refrigerant, _transfer.c.as_typed)
     gained = select(
         *seen, _transfer.c.source.label("other"), _transfer.c.mass_mg.label("signed_mg")
-    ).where(_transfer.c.target == place)
+    ).where(_transfer.c.target.in_(places))
     lost = select(
         *seen, _transfer.c.target.label("other"), (-_transfer.c.mass_mg).label("signed_mg")
-    ).where(_transfer.c.source == place)
+    ).where(_transfer.c.source.in_(places))
     lines = union_all(gained, lost).subquery("line")
     return select(lines)
 
 
 def history(connection: Connection, place: str, before: Key | None, limit: int) -> list[HistoryRow]:
     """Mass lines of a place, newest first, older than `before`, each with the balance after it."""
-    lines = _lines_of(place).subquery("mass_line")
+    names = sameness.read(connection)
+    lines = _lines_of(sameness.called(names, place)).subquery("mass_line")
+    place = names.get(place, place)
     key = tuple_(lines.c.entry, lines.c.line)
     query = (
         select(

@@ -12,7 +12,7 @@ from sqlalchemy.exc import DBAPIError
 
 from chargebench.ledger import schema
 from chargebench.ledger.entry import GENESIS, canonical, chained, microseconds
-from chargebench.ledger.projection import Replay
+from chargebench.ledger.replay import Replay
 
 CHUNK = 2_000
 _ROW = select(
@@ -154,6 +154,7 @@ class Scan:
                 entry_id=row[0],
                 payload=row[8],
                 at=row[5],
+                recorded_at=row[6],
                 number=number,
                 position=row[12],
             )

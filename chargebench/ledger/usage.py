@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Select, case, func, or_, select, tuple_
 
-from chargebench.ledger import dialect, schema
+from chargebench.ledger import dialect, sameness, schema
 from chargebench.ledger.entry import microseconds
 
 _entry, _transfer, _job = schema.entry, schema.transfer, schema.job
@@ -61,8 +61,13 @@ class UsageTotal:
 
 
 def _narrowed(
-    query: Select[Any], since: datetime | None, until: datetime | None, filters: Filters
+    connection: Connection,
+    query: Select[Any],
+    since: datetime | None,
+    until: datetime | None,
+    filters: Filters,
 ) -> Select[Any]:
+    names = sameness.read(connection)
     joined = query.join(_entry, _entry.c.position == _transfer.c.entry).outerjoin(
         _job, _job.c.id == _entry.c.job
     )
@@ -73,17 +78,18 @@ def _narrowed(
         conditions.append(_entry.c.happened_us < microseconds(until))
     for column, value in (
         (_transfer.c.refrigerant, filters.refrigerant),
-        (_entry.c.by, filters.by),
         (_job.c.equipment, filters.equipment),
         (_entry.c.kind, filters.kind),
         (_entry.c.job, filters.job),
     ):
         if value is not None:
             conditions.append(column == value)
+    if filters.by is not None:
+        ids = [each.partition(":")[2] for each in sameness.called(names, f"person:{filters.by}")]
+        conditions.append(_entry.c.by.in_(ids))
     if filters.place is not None:
-        conditions.append(
-            or_(_transfer.c.source == filters.place, _transfer.c.target == filters.place)
-        )
+        places = sameness.called(names, filters.place)
+        conditions.append(or_(_transfer.c.source.in_(places), _transfer.c.target.in_(places)))
     return joined.where(*conditions)
 
 
@@ -109,7 +115,7 @@ def usage(
         _entry.c.by, _entry.c.job, _job.c.number, _job.c.equipment, *schema.MASS_LINE,
         _undone(),
     )  # fmt: skip
-    query = _narrowed(query, since, until, filters)
+    query = _narrowed(connection, query, since, until, filters)
     if before is not None:
         query = query.where(tuple_(*key) < before)
     query = query.order_by(*(column.desc() for column in key)).limit(limit)
@@ -158,6 +164,6 @@ def usage_totals(
         _kind_of(_transfer.c.target),
     )
     query = select(*by, func.sum(_transfer.c.mass_mg), func.count())
-    query = _narrowed(query, since, until, filters).where(~_undone())
+    query = _narrowed(connection, query, since, until, filters).where(~_undone())
     rows = connection.execute(query.group_by(*by).order_by(*by))
     return [UsageTotal(*row) for row in rows]
