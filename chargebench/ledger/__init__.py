@@ -21,7 +21,6 @@ from chargebench.ledger.handover import HANDED_OVER, TakenOver
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance, HistoryRow
-from chargebench.ledger.rescue import Rescued, rescue
 from chargebench.ledger.restoring import restore
 from chargebench.ledger.sameness import ALIKE, SAME, decision, pair_id
 from chargebench.ledger.scan import Checkpoint, Problem
@@ -48,7 +47,6 @@ __all__ = [
     "NewEntry",
     "Problem",
     "Reader",
-    "Rescued",
     "TakenOver",
     "Transfer",
     "UsageRow",
@@ -60,7 +58,6 @@ __all__ = [
     "is_chain_file",
     "mass_words",
     "new_id",
-    "rescue",
     "pair_id",
     "restore",
 ]
