@@ -242,9 +242,9 @@ def verdict(
         word = ChargeWord.OVER if off > 0 else ChargeWord.UNDER
     else:
         word = ChargeWord.TOO_COARSE
-    combined = doubt / COVERAGE
-    step = resolution.m_as("g") if resolution is not None else combined * math.sqrt(6 / lines)
-    others_squared = max(combined**2 - lines * step**2 / 6, 0.0)
+    others_squared = 0.0
+    if resolution is not None:
+        others_squared = max((doubt / COVERAGE) ** 2 - lines * resolution.m_as("g") ** 2 / 6, 0.0)
     spare = (abs(abs(off) - allowed) / COVERAGE) ** 2 - others_squared
     enough = Q(math.sqrt(6 * spare / lines), "g") if spare > 0 else None
     return Verdict(word, Q(off, "g"), Q(doubt, "g"), enough)

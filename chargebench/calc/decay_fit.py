@@ -228,7 +228,8 @@ def _limits(
     limits = [Interval(*pair) for pair in zip(edge.min(0), edge.max(0), strict=True)]
     best = _best(found)
     information = _information(best, count, floor)
-    name = min(information, key=information.__getitem__) if information else "line"
+    # A criterion that can not be asked of the line, for want of readings, chooses nothing.
+    name = min(information, key=information.__getitem__) if "line" in information else "line"
     return Fit(
         shape=name,
         slope=_widened(limits[0], slope, hidden / length),

@@ -25,7 +25,12 @@ def g(grams: float) -> Quantity:
 
 
 def judged(
-    charge: float, *, tolerance: float = 2.0, doubt: float = 0.8, resolution: Quantity | None = None
+    charge: float,
+    *,
+    tolerance: float = 2.0,
+    doubt: float = 0.8,
+    resolution: Quantity | None = None,
+    lines: int = 1,
 ) -> Verdict:
     return verdict(
         charged=g(charge),
@@ -33,6 +38,7 @@ def judged(
         tolerance=g(tolerance),
         expanded_uncertainty=g(doubt),
         resolution=resolution,
+        lines=lines,
     )
 
 
@@ -52,6 +58,48 @@ def test_that_the_word_is_said_only_where_the_scale_can_tell(charge: float, word
     found = judged(charge)
     assert found.word is word
     assert found.difference.m_as("g") == pytest.approx(charge - 85)
+
+
+# JCGM 106:2012, 8.3.2: on the guard band's edge a charge conforms; a refusal lies beyond its own.
+@pytest.mark.parametrize(
+    ("charge", "tolerance", "doubt", "word"),
+    [
+        (86.0, 2.0, 1.0, ChargeWord.WITHIN),
+        (84.0, 2.0, 1.0, ChargeWord.WITHIN),
+        (88.0, 2.0, 1.0, ChargeWord.TOO_COARSE),
+        (82.0, 2.0, 1.0, ChargeWord.TOO_COARSE),
+        (85.5, 0.125, 0.125, ChargeWord.OVER),
+        (84.5, 0.125, 0.125, ChargeWord.UNDER),
+    ],
+)
+def test_that_the_edges_of_the_guard_bands_are_as_printed(
+    charge: float, tolerance: float, doubt: float, word: ChargeWord
+) -> None:
+    assert judged(charge, tolerance=tolerance, doubt=doubt).word is word
+
+
+# By hand, for 0.5 g from the limit: u <= 0.25 g, and n nets of a scale have u**2 = n d**2 / 6.
+@pytest.mark.parametrize(
+    ("resolution", "lines", "doubt", "enough"),
+    [
+        (None, 1, 1.7, (6 * 0.0625) ** 0.5),
+        (None, 3, 1.7, (6 * 0.0625 / 3) ** 0.5),
+        (1.0, 1, 0.9, (6 * (0.0625 - (0.2025 - 1 / 6))) ** 0.5),
+        (1.0, 2, 1.2, (6 * (0.0625 - (0.36 - 2 / 6)) / 2) ** 0.5),
+        (10.0, 1, 1.7, (6 * 0.0625) ** 0.5),  # more than the doubt given: there is no other
+    ],
+)
+def test_that_the_resolution_that_is_enough_is_reckoned_by_hand(
+    resolution: float | None, lines: int, doubt: float, enough: float
+) -> None:
+    scale = None if resolution is None else g(resolution)
+    found = judged(86.5, doubt=doubt, resolution=scale, lines=lines).resolution_enough
+    assert found is not None
+    assert found.m_as("g") == pytest.approx(enough)
+
+
+def test_that_no_scale_decides_a_charge_on_the_limit() -> None:
+    assert judged(87.0).resolution_enough is None
 
 
 def test_that_the_resolution_named_as_enough_is_enough_and_a_coarser_one_is_not() -> None:
@@ -132,6 +180,11 @@ def test_that_stopping_at_the_stop_reading_charges_the_target(
 def test_that_a_hose_filled_before_the_start_reading_takes_nothing_more() -> None:
     line = CylinderLine(Arrangement.CYLINDER, g(4000), g(3900), hose=g(8), hose_at_start=g(8))
     assert line.into_equipment.m_as("g") == pytest.approx(100)
+
+
+def test_that_a_line_without_a_hose_loses_nothing_in_one() -> None:
+    line = CylinderLine(Arrangement.CYLINDER, g(4000), g(3900))
+    assert line.into_equipment.m_as("g") == line.left_cylinder.m_as("g") == 100
 
 
 def test_that_several_cylinders_add_up() -> None:

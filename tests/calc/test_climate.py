@@ -121,6 +121,32 @@ def test_that_a_hermetic_blend_is_checked_for_the_part_that_is_not_exempt() -> N
     assert months(found) == 12
 
 
+def test_that_what_is_not_said_of_a_circuit_lifts_no_check() -> None:
+    found = check_interval(co2e=Q(8, "t"), hfo_mass=Q(0, "kg"), charge=Q(2, "kg"), rule=climate())
+    assert found == interval(8, charge=2)
+    assert months(found) == 12
+
+
+# 517/2014 article 4 frees labelled hermetic circuits under 10 t and knows no limit for homes.
+@pytest.mark.parametrize(("tonnes", "expected"), [(9.99, None), (10, 12)])
+@pytest.mark.parametrize("residential", [False, True])
+def test_that_great_britain_frees_hermetic_circuits_alike_at_home(
+    tonnes: float, expected: int | None, *, residential: bool
+) -> None:
+    found = interval(tonnes, charge=2, name="gb", hermetic=True, residential=residential)
+    assert months(found) == expected
+    assert not found.detection_compulsory
+
+
+def test_that_the_limit_for_homes_does_not_free_a_shop() -> None:
+    assert months(interval(11, charge=2, hermetic=True)) == 12
+
+
+# Article 6 binds from 500 t, whatever the mass of HFO beside it.
+def test_that_one_row_that_compels_detection_is_enough() -> None:
+    assert interval(600, hfo=2).detection_compulsory
+
+
 @given(st.floats(0, 1e4), st.floats(0, 1e4))
 def test_that_more_tonnes_are_never_checked_less_often(one: float, other: float) -> None:
     less, more = (months(interval(tonnes)) or 99 for tonnes in sorted((one, other)))
@@ -163,3 +189,8 @@ def test_that_service_with_high_gwp_is_banned_from_its_day(
 ) -> None:
     ban = service_ban(gwp=gwp, use=use, on=on, rule=climate(), reclaimed=reclaimed)
     assert (ban is not None) is banned
+
+
+def test_that_refrigerant_counts_as_virgin_unless_said_otherwise() -> None:
+    day = date(2026, 1, 1)
+    assert service_ban(gwp=3921.6, use="refrigeration", on=day, rule=climate()) is not None

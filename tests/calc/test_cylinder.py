@@ -230,6 +230,13 @@ def test_that_requalification_is_due_by_its_day(
     assert (state.word, state.may_be_filled, state.days_left) == (word, may, left)
 
 
+# By hand: 20 g of 400 g are 5 %.
+def test_that_a_small_cylinder_loses_its_share_alike() -> None:
+    found = tare_loss(stamped=Q(400, "g"), found=Q(380, "g"), rule=cylinders())
+    assert found.share.m_as("percent") == pytest.approx(5)
+    assert found.blocks_filling
+
+
 def test_that_a_cylinder_of_unknown_date_is_not_filled() -> None:
     state = requalification_state(None, date(2028, 6, 30))
     assert (state.word, state.may_be_filled, state.days_left) == ("unknown", False, None)

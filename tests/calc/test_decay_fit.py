@@ -1,0 +1,281 @@
+"""The decay fit beside the same limits reckoned another way: scipy, numpy and a plain search."""
+
+import math
+from collections.abc import Sequence
+from random import Random
+
+import numpy as np
+import pytest
+from scipy import stats
+
+from chargebench.calc.decay_fit import Fit, f95_one, f95_two, fit
+from chargebench.calc.decay_shapes import Array
+
+
+# Student's t and F by scipy; JCGM 100, table G.2, prints t to three figures.
+@pytest.mark.parametrize("freedom", [*range(1, 21), 25, 30, 40, 50, 100])
+def test_that_the_printed_points_of_student_s_t_are_those_of_scipy(freedom: int) -> None:
+    assert f95_one(freedom) ** 0.5 == pytest.approx(stats.t.ppf(0.975, freedom), abs=0.006)
+
+
+@pytest.mark.parametrize(
+    ("freedom", "row"), [(24, 20), (29, 25), (99, 50), (101, math.inf), (10_000, math.inf)]
+)
+def test_that_between_printed_points_the_wider_one_holds(freedom: int, row: float) -> None:
+    assert f95_one(freedom) ** 0.5 == pytest.approx(stats.t.ppf(0.975, row), abs=0.006)
+
+
+@pytest.mark.parametrize("freedom", [1, 2, 3, 5, 10, 30, 200])
+def test_that_the_points_of_f_with_two_degrees_are_those_of_scipy(freedom: int) -> None:
+    assert f95_two(freedom) == pytest.approx(stats.f.ppf(0.95, 2, freedom), rel=1e-6)
+
+
+def fitted(
+    minutes: Sequence[float],
+    pascals: Sequence[float],
+    *,
+    step: float = 0.0,
+    noise_floor: float = 1e-9,
+    stray_limit: float = 1e9,
+) -> Fit:
+    steps = [step] * len(minutes)
+    found = fit(minutes, pascals, steps, noise_floor=noise_floor, stray_limit=stray_limit)
+    assert found is not None
+    return found
+
+
+FOUR = ([0.0, 4.0, 9.0, 20.0], [40.0, 61.0, 83.0, 138.0])
+
+
+def polynomial(minutes: Sequence[float], pascals: Sequence[float]) -> tuple[Array, Array]:
+    """Weighted straight line by numpy: coefficients, and covariance scaled by the scatter."""
+    weights = 1 / np.asarray(pascals)  # the doubt of a gauge is a share of its reading
+    line, covariance = np.polyfit(minutes, pascals, 1, w=weights, cov=True)
+    return line, covariance
+
+
+# With four readings only a line and a level are tried, so the limits are those of a textbook line.
+def test_that_four_readings_have_the_limits_of_a_weighted_line() -> None:
+    found, (line, covariance) = fitted(*FOUR), polynomial(*FOUR)
+    half = stats.t.ppf(0.975, 2) * covariance[0, 0] ** 0.5
+    assert found.shape == "line"
+    assert found.best_slope == pytest.approx(line[0])
+    assert found.slope.low == pytest.approx(line[0] - half, rel=1e-3)
+    assert found.slope.high == pytest.approx(line[0] + half, rel=1e-3)
+    assert found.rise.low == pytest.approx(20 * found.slope.low)
+    assert found.rise.high == pytest.approx(20 * found.slope.high)
+    assert (found.linear_share.low, found.linear_share.high) == pytest.approx((1, 1))
+    assert found.settled == pytest.approx(line[1])
+    assert found.line_significant
+    assert not found.curve_significant
+    assert found.lag == 0
+
+
+def test_that_the_band_of_four_readings_is_that_of_a_weighted_line() -> None:
+    line, covariance = polynomial(*FOUR)
+    times = np.asarray([0.0, 7.0, 30.0])
+    middle = line[1] + line[0] * times
+    spread = np.stack([times, np.ones(3)], axis=1)
+    square = np.einsum("ni,ij,nj->n", spread, covariance, spread)
+    half = stats.t.ppf(0.975, 2) * np.sqrt(square)
+    found = fitted(*FOUR)
+    low, high = found.band(times.tolist())
+    assert found.at(times.tolist()) == pytest.approx(middle.tolist())
+    assert low == pytest.approx((middle - half).tolist(), rel=1e-3)
+    assert high == pytest.approx((middle + half).tolist(), rel=1e-3)
+
+
+def test_that_the_scatter_is_that_about_the_line() -> None:
+    minutes, pascals = FOUR
+    line, _ = polynomial(minutes, pascals)
+    misses = [(p - np.polyval(line, t)) / p for t, p in zip(minutes, pascals, strict=True)]
+    assert fitted(*FOUR).scatter == pytest.approx(math.sqrt(math.fsum(m**2 for m in misses) / 2))
+
+
+def seeded(shape: Sequence[float], noise: float, seed: int) -> list[float]:
+    chance = Random(seed)  # noqa: S311 - a fixed scatter
+    return [pascal * (1 + noise * chance.gauss(0, 1)) for pascal in shape]
+
+
+# Hurvich and Tsai's correction of Akaike's criterion, counting the variance as a parameter.
+def test_that_the_criterion_is_reckoned_as_printed() -> None:
+    minutes = [float(at) for at in range(15)]
+    pascals = seeded([50 + 4 * at for at in minutes], 0.02, 4)
+    line, _ = polynomial(minutes, pascals)
+    misses = (np.asarray(pascals) - np.polyval(line, minutes)) / pascals
+    squares, n, k = float((misses**2).sum()), 15, 3
+    expected = n * math.log(squares / n) + 2 * k + 2 * k * (k + 1) / (n - k - 1)
+    found = fitted(minutes, pascals).information
+    assert found["line"] == pytest.approx(expected)
+    weights = 1 / np.asarray(pascals) ** 2
+    level = float((weights * pascals).sum() / weights.sum())
+    squares, k = float((((np.asarray(pascals) - level) / pascals) ** 2).sum()), 2
+    expected = n * math.log(squares / n) + 2 * k + 2 * k * (k + 1) / (n - k - 1)
+    assert found["constant"] == pytest.approx(expected)
+
+
+# A shape with k parameters is asked only where n > k + 1, or the correction has no meaning.
+@pytest.mark.parametrize(
+    ("count", "names"),
+    [
+        (3, set()),
+        (4, {"constant"}),
+        (5, {"constant", "line"}),
+        (6, {"constant", "line", "exponential", "log rise"}),
+        (7, {"constant", "line", "exponential", "log rise", "line + exponential"}),
+    ],
+)
+def test_that_few_readings_are_not_asked_for_many_parameters(count: int, names: set[str]) -> None:
+    minutes = [float(3 * at) for at in range(count)]
+    pascals = [30 + 5 * at + 20 * -math.expm1(-at / 3) for at in minutes]
+    found = fitted(minutes, [p * (1 + 0.01 * (-1) ** n) for n, p in enumerate(pascals)])
+    expected = names & {"constant", "line"} if count < 5 else names
+    assert set(found.information) - {"line + exponential"} == expected - {"line + exponential"}
+    assert ("line + exponential" in found.information) <= ("line + exponential" in names)
+
+
+class Search:
+    """Limits by trying every share of a straight part and every time constant, one by one.
+
+    p0 + R (f t / L + (1 - f) (1 - exp(-t / tau)) / (1 - exp(-L / tau))), level p0 and rise R by
+    least squares: another way to write line and exponential, and no formula of the program's.
+    """
+
+    def __init__(self, minutes: Sequence[float], pascals: Sequence[float]) -> None:
+        times, weights = np.asarray(minutes), 1 / pascals
+        length, shortest = times[-1], float(np.diff(times).min())
+        shares, rows = np.linspace(0, 1, 2001), []
+        for tau in np.geomspace(shortest, length, 200):
+            bend = np.expm1(-times / tau) / np.expm1(-length / tau)
+            shape = np.outer(shares, times / length - bend) + bend
+            # Normal equations of two unknowns, solved by hand.
+            one, first, second = (weights**2).sum(), shape @ weights**2, shape**2 @ weights**2
+            determinant = one * second - first**2
+            level = (second * weights.sum() - first * (shape @ weights)) / determinant
+            rise = (one * (shape @ weights) - first * weights.sum()) / determinant
+            misses = 1 - (level[:, None] + rise[:, None] * shape) * weights
+            rows.append(np.stack([(misses**2).sum(axis=1), rise, one / determinant, shares]))
+        residual, rise, spread, share = np.concatenate(rows, axis=1)
+        least = float(residual[rise >= 0].min())
+        freedom = len(times) - 4
+        self.threshold = least * (1 + stats.f.ppf(0.95, 1, freedom) / freedom)
+        near = (residual <= self.threshold) & (rise >= 0)
+        half = np.sqrt((self.threshold - residual[near]) * spread[near])
+        low, high = np.maximum(rise[near] - half, 0), rise[near] + half
+        self.rise = (low.min(), high.max())
+        slopes = share[near] / length
+        self.slope = ((low * slopes).min(), (high * slopes).max())
+        self.share = (share[near].min(), share[near].max())
+
+
+CURVES = {
+    "leak under moisture": lambda at: 60 + 8 * at + 180 * -math.expm1(-at / 4),
+    "moisture": lambda at: 60 + 300 * -math.expm1(-at / 3),
+    "leak": lambda at: 60 + 8 * at,
+    "slow moisture": lambda at: 60 + 300 * -math.expm1(-at / 15),
+}
+
+
+@pytest.mark.parametrize("seed", [1, 2])
+@pytest.mark.parametrize("name", CURVES)
+def test_that_the_limits_are_those_of_a_plain_search(name: str, seed: int) -> None:
+    minutes = [float(at) for at in range(21)]
+    pascals = np.asarray(seeded([CURVES[name](at) for at in minutes], 0.02, seed))
+    found, searched = fitted(minutes, pascals.tolist()), Search(minutes, pascals)
+    assert found.lag == 0
+    assert (found.rise.low, found.rise.high) == pytest.approx(searched.rise, rel=0.01)
+    # Fewer time constants are tried than here: slopes were up to 6 % of the upper limit apart.
+    near = 0.06 * searched.slope[1]
+    assert (found.slope.low, found.slope.high) == pytest.approx(searched.slope, abs=near)
+    shares = (found.linear_share.low, found.linear_share.high)
+    assert shares == pytest.approx(searched.share, abs=0.04)
+
+
+def test_that_a_line_over_a_bend_is_seen_and_neither_is_seen_without_it() -> None:
+    minutes = [float(at) for at in range(31)]
+    for name, line, curve in [
+        ("leak under moisture", True, True),
+        ("moisture", False, True),
+        ("leak", True, False),
+    ]:
+        found = fitted(minutes, seeded([CURVES[name](at) for at in minutes], 0.005, 3))
+        assert (found.line_significant, found.curve_significant) == (line, curve), name
+
+
+# By hand: 60 + 180 (1 - exp(-30/4)) Pa are left of the shape at its end without its line.
+def test_that_what_is_settled_is_level_and_bend_at_the_end() -> None:
+    minutes = [float(at) for at in range(31)]
+    found = fitted(minutes, [CURVES["leak under moisture"](at) for at in minutes])
+    assert found.settled == pytest.approx(60 + 180 * -math.expm1(-30 / 4), rel=0.01)
+    assert found.best_slope == pytest.approx(8, rel=0.01)
+    assert found.shape == "line + exponential"
+
+
+# A first-order gauge answers a straight rise late by its time constant, 30 s.
+def test_that_a_late_gauge_is_believed_only_where_it_fits_clearly_better() -> None:
+    late = [60 + 40 * (at + 0.5 * math.expm1(-at / 0.5)) for at in (n / 4 for n in range(21))]
+    quarters = [n / 4 for n in range(21)]
+    assert fitted(quarters, seeded(late, 0.002, 5)).lag == 0.5
+    straight = [60 + 40 * at for at in quarters]
+    assert fitted(quarters, seeded(straight, 0.002, 5)).lag == 0
+    assert fitted(quarters[:7], late[:7]).lag == 0  # under eight readings it is not asked
+
+
+# Readings that agree exactly are believed only as far as the gauge: at 0.5 % of 100 Pa, 21 readings
+# of one level know their slope as a line with that scatter would (JCGM 100, 4.3.7 for a step).
+@pytest.mark.parametrize(
+    ("step", "noise_floor", "scatter"), [(0.0, 0.005, 0.5), (3.0, 1e-9, 3 / 12**0.5)]
+)
+def test_that_agreement_is_believed_no_further_than_the_gauge(
+    step: float, noise_floor: float, scatter: float
+) -> None:
+    minutes = [float(at) for at in range(21)]
+    found = fitted(minutes, [100.0] * 21, step=step, noise_floor=noise_floor)
+    error = scatter / math.sqrt(math.fsum((at - 10) ** 2 for at in minutes))
+    expected = stats.t.ppf(0.975, 17) * error
+    assert found.slope.low == 0
+    assert found.slope.high == pytest.approx(max(expected, step / 20), rel=0.02)
+
+
+def test_that_a_step_of_the_display_widens_every_limit_to_itself() -> None:
+    minutes, pascals = FOUR
+    found = fitted(minutes, pascals, step=30)
+    best = found.best_slope
+    assert found.slope.high >= best + 30 / 20
+    assert found.slope.low <= best - 30 / 20
+    assert found.rise.high >= 20 * best + 30 * (1 - 1e-9)
+    assert found.rise.low <= max(20 * best - 30, 0) + 1e-9
+
+
+def straight(count: int, stray: int, factor: float) -> tuple[list[float], list[float]]:
+    minutes = [float(at) for at in range(count)]
+    pascals = seeded([60 + 8 * at for at in minutes], 0.01, 6)
+    pascals[stray] *= factor
+    return minutes, pascals
+
+
+def test_that_one_reading_is_set_aside_beyond_the_limit_and_not_within() -> None:
+    minutes, pascals = straight(21, 12, 1.5)
+    assert fitted(minutes, pascals, stray_limit=5).stray == 12
+    assert fitted(minutes, pascals, stray_limit=1e9).stray is None
+    calm = straight(21, 12, 1.0)
+    assert fitted(*calm, stray_limit=5).stray is None
+
+
+@pytest.mark.parametrize(("count", "stray"), [(7, None), (8, 4)])
+def test_that_of_fewer_than_eight_readings_none_is_set_aside(count: int, stray: int | None) -> None:
+    minutes, pascals = straight(count, 4, 3.0)
+    assert fitted(minutes, pascals, stray_limit=5).stray == stray
+
+
+def test_that_what_was_set_aside_changes_no_limit() -> None:
+    minutes, pascals = straight(21, 12, 1.5)
+    kept = fitted(minutes[:12] + minutes[13:], pascals[:12] + pascals[13:])
+    found = fitted(minutes, pascals, stray_limit=5)
+    assert found.slope == kept.slope
+    assert found.rise == kept.rise
+
+
+def test_that_too_few_times_to_tell_a_line_give_no_fit() -> None:
+    steps = [1e7, 0.0, 1e7]
+    assert fit([0, 10, 20], [40, 41, 42], steps, noise_floor=0.003, stray_limit=5) is None
