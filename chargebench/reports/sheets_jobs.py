@@ -8,6 +8,7 @@ from chargebench.reports.sheets_ledger import Totals
 from chargebench.reports.table import Column, Form, Row, Table, clock, kg
 from chargebench.steps import STEPS, Figure
 from chargebench.steps.form import Asks, Field
+from chargebench.steps.taken import sources
 from chargebench.units import Quantity, Reading, unit_for, ureg
 from chargebench.units.tables import LABELS
 
@@ -43,6 +44,7 @@ AS_TYPED = (
     Column("By", 16),
     Column("Field", 34, Form.LONG),
     Column("As typed", 44, Form.LONG),
+    Column("Typed or read", 16),
     Column("Understood as", 14, Form.MASS),
     Column("Unit", 10),
     Column("Counts", 28, Form.LONG),
@@ -151,32 +153,35 @@ def _step(job: JobRecord, step: StepRecord) -> Iterator[Row]:
     counts = f"reversed: {step.reversed}" if step.reversed else "yes"
     head = (job.case.number, step.number, form.title, clock(step.at), step.by)
     if step.not_needed:
-        yield (*head, "Not needed", step.not_needed, None, "", counts)
+        yield (*head, "Not needed", step.not_needed, "", None, "", counts)
         return
-    for label, typed, value in _fields(form.fields, step.typed, step.answers.values):
+    taken = sources(step.typed)
+    for path, label, typed, value in _fields(form.fields, step.typed, step.answers.values):
         number, unit = _understood(value)
-        yield (*head, label, typed, number, unit, counts)
+        read = f"read: {taken[path]}" if path in taken else "typed"
+        yield (*head, label, typed, read, number, unit, counts)
 
 
 def _fields(
     fields: Sequence[Field], typed: Mapping[str, object], values: Mapping[str, object]
-) -> Iterator[tuple[str, str, object]]:
-    """Label, text and value of each field typed, those of repeated lines numbered."""
+) -> Iterator[tuple[str, str, str, object]]:
+    """Path, label, text and value of each field typed, those of repeated lines numbered."""
     for each in fields:
         given = typed.get(each.key, "")
-        if each.asks is Asks.TICKS:
-            continue  # the checklists sheet has them
+        if each.asks is Asks.TICKS or not each.shown:
+            continue  # the checklists sheet has the ticks
         if isinstance(given, str):
             if given.strip():
-                yield each.label, given, values.get(each.key)
+                yield each.key, each.label, given, values.get(each.key)
             continue
         assert isinstance(given, Sequence)
         answers = values.get(each.key, ())
         assert isinstance(answers, tuple)
         for at, line in enumerate(given):
             understood = answers[at].values if at < len(answers) else {}
-            for label, text, value in _fields(each.fields, line, understood):
-                yield f"{each.label} {at + 1}: {label.lower()}", text, value
+            for key, label, text, value in _fields(each.fields, line, understood):
+                path = f"{each.key}[{at}].{key}"
+                yield path, f"{each.label} {at + 1}: {label.lower()}", text, value
 
 
 def _understood(value: object) -> tuple[float | None, str]:

@@ -16,6 +16,7 @@ from chargebench.reports.steprows import (
 )
 from chargebench.reports.table import Column, Form, Row, Table, kg
 from chargebench.steps import Answers
+from chargebench.steps.taken import words
 from chargebench.units import Reading
 
 
@@ -98,6 +99,7 @@ def weigh_ins(content: AuditContent, totals: Totals) -> Table:
                     kg(moved.get("released or lost", 0)) if at == 0 else None,
                     record.answers.text("origin"),
                     said(record),
+                    words(record.typed) or "all typed",
                     counts(record),
                 )
 
@@ -120,6 +122,7 @@ WEIGH_INS = (
     Column("Hose content lost [kg]", 11, Form.MASS),
     Column("Origin", 10),
     SAYS,
+    Column("Typed or read", 20),
     COUNTS,
 )
 

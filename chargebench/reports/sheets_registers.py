@@ -77,6 +77,7 @@ INSTRUMENTS = (
     Column("Made", 12, Form.DATE),
     Column("Calibrated", 12, Form.DATE),
     Column("Calibration due", 12, Form.DATE),
+    Column("Serial line", 20),
 )
 LEAK_RATES = (
     Column("Equipment", 10),
@@ -228,6 +229,7 @@ def instruments(content: AuditContent) -> Table:
                 row.date("made"),
                 row.date("calibrated"),
                 row.date("calibration_due"),
+                typed.get("serial_line", ""),
             )
 
     return Table(

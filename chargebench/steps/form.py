@@ -8,6 +8,7 @@ from typing import Any
 
 from chargebench import fluids
 from chargebench.errors import ReadingRefused, UnknownRefrigerant
+from chargebench.instruments import LineSettings
 from chargebench.units import Kind, Quantity, Reading, read
 
 TypedLine = Mapping[str, str]
@@ -29,6 +30,7 @@ class Asks(StrEnum):
     DATE = "date"
     WHEN = "date and time"
     REFRIGERANT = "refrigerant"
+    SERIAL_LINE = "serial line"  # how an instrument speaks, as instruments.settings writes it
     ROW = "register row"  # the id of a row of the field's register
     TICKS = "ticks"  # lines of {line, at, by}; which lines there are depends on the job
     LINES = "lines"  # a repeated group of the field's own fields
@@ -49,6 +51,7 @@ class Field:
     required: bool = False
     fields: tuple["Field", ...] = ()
     hint: str = ""
+    shown: bool = True  # False: kept beside what is typed, not asked for
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,6 +192,8 @@ def _value(each: Field, text: str) -> Any:
             return _date(text)
         case Asks.WHEN:
             return _when(text)
+        case Asks.SERIAL_LINE:
+            return LineSettings.read(text)
         case Asks.REFRIGERANT:
             return _refrigerant(text)
         case _:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 from chargebench.desk import Desk
 from chargebench.desk.views import TickLine
 from chargebench.steps import Answers, Asks, Field, Form, Typed
+from chargebench.steps.taken import checked
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import FieldRow, KnowsRows
 from chargebench.ui.lines import LinesField
@@ -71,9 +72,11 @@ class FormView(QScrollArea):
         self._column = QVBoxLayout(page)
         self._column.setSpacing(theme.em() // 3)
         self._column.setContentsMargins(2, 2, theme.em() // 2, theme.em())
-        labels = mnemonics([each.label for each in form.fields], taken)
+        self._unseen: dict[str, str | Sequence[Mapping[str, str]]] = {}
+        fields = [each for each in form.fields if each.shown]
+        labels = mnemonics([each.label for each in fields], taken)
         self._fields: dict[str, Shown] = {}
-        for field, label in zip(form.fields, labels, strict=True):
+        for field, label in zip(fields, labels, strict=True):
             self._fields[field.key] = self._make(field, label, ticks or {}, choices or {})
             self._column.addWidget(self._fields[field.key])
         self._column.addStretch()
@@ -125,7 +128,7 @@ class FormView(QScrollArea):
             given = shown.text() if isinstance(shown, FieldRow) else shown.typed()
             if given:
                 typed[key] = given
-        return typed
+        return checked({**typed, **self._unseen}) if self._unseen else typed
 
     def put(self, typed: Typed) -> None:
         """Show what was typed earlier."""
@@ -148,6 +151,8 @@ class FormView(QScrollArea):
                 shown.put(given if isinstance(given, str) else "")
             else:
                 shown.put([] if isinstance(given, str) else given)
+        unseen = (each.key for each in self.form.fields if not each.shown)
+        self._unseen = {key: typed[key] for key in unseen if typed.get(key)}
         if self._locked:
             self.lock(locked=True)
 

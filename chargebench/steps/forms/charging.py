@@ -2,6 +2,7 @@
 
 from chargebench.steps.form import Asks, Field, Form
 from chargebench.steps.forms.common import AIR, SAFETY_LIST, reading, scale
+from chargebench.steps.taken import TAKEN
 from chargebench.units import Kind
 
 ARRANGEMENTS = ("cylinder on the scale", "equipment on the scale", "zeroed display")
@@ -53,5 +54,6 @@ WEIGH_IN = Form(
         ),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
+        TAKEN,
     ),
 )

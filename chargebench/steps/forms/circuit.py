@@ -2,6 +2,8 @@
 
 from chargebench.steps.form import Asks, Field, Form
 from chargebench.steps.forms.common import AIR, SAFETY_LIST, reading, scale
+from chargebench.steps.forms.verifying import LEAK_METHODS, TESTS
+from chargebench.steps.taken import TAKEN
 from chargebench.units import Kind
 
 SAFETY = Form(
@@ -20,14 +22,6 @@ SAFETY = Form(
         ),
         Field("remarks", "Remarks", Asks.LONG_TEXT),
     ),
-)
-LEAK_METHODS = (
-    "electronic detector",
-    "bubbles",
-    "ultrasonic",
-    "fluorescent dye already present",
-    "trace gas",
-    "oil traces by eye",
 )
 LEAK_SEARCH = Form(
     "leak_search",
@@ -55,6 +49,8 @@ LEAK_SEARCH = Form(
                 Field("verified", "Verified tight", Asks.YES_NO),
             ),
         ),
+        TESTS,
+        Field("shutdown", "Repair needs an industrial process shutdown", Asks.YES_NO),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
     ),
@@ -84,9 +80,22 @@ PRESSURE_TEST = Form(
         reading("hold", "Held for", Kind.DURATION, "30 min", required=True),
         reading("end_pressure", "Pressure at end", Kind.PRESSURE, "150 psig", required=True),
         reading("end_temperature", "Temperature at end", Kind.TEMPERATURE, "71 F", required=True),
+        Field("test_started", "Closed off at", Asks.WHEN, example="2026-11-25 14:30:00"),
+        reading("test_every", "Reading every", Kind.DURATION, "10 min"),
+        Field(
+            "readings",
+            "Readings meanwhile",
+            Asks.LINES,
+            fields=(
+                reading("at", "After", Kind.DURATION, "10 min", required=True),
+                reading("reading", "Pressure", Kind.PRESSURE, "150 psig", required=True),
+                reading("temperature", "Temperature", Kind.TEMPERATURE, "72 F"),
+            ),
+        ),
         Field("bubbles", "Joints soaped meanwhile", Asks.YES_NO),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
+        TAKEN,
     ),
 )
 RECOVERY = Form(
@@ -125,10 +134,17 @@ RECOVERY = Form(
             ),
         ),
         reading("level", "Level reached", Kind.PRESSURE, "-4 inHg"),
+        Field(
+            "seasonal",
+            "Taken out for the season",
+            Asks.YES_NO,
+            hint="Put back within a year it is no leak, as far as no more goes in.",
+        ),
         reading("released", "Mass released", Kind.MASS, "40 g"),
         Field("ground", "Why release is lawful", Asks.LONG_TEXT),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
+        TAKEN,
     ),
 )
 EVACUATION = Form(
@@ -156,5 +172,6 @@ EVACUATION = Form(
         ),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
+        TAKEN,
     ),
 )

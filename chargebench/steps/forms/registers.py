@@ -27,6 +27,7 @@ METHODS = (
     "3 actual weight",
     "4 established range",
 )
+RATE_METHODS = ("annualizing", "rolling average")
 CONTENTS = ("new", "recovered", "mixed waste")
 INSTRUMENTS = (
     "scale",
@@ -55,6 +56,14 @@ SHOP = Form(
             example="larkmoor.toml",
             hint="Figures of the shop's own, laid over the rule set; beside the shop's records.",
         ),
+        Field(
+            "passphrases",
+            "Every signature needs a passphrase",
+            Asks.YES_NO,
+            hint="If not, it does only of people who have set one.",
+        ),
+        Field("shift", "A signature stays unlocked for", Asks.READING, Kind.DURATION, "12 h"),
+        Field("idle", "Without a key it locks after", Asks.READING, Kind.DURATION, "30 min"),
     ),
 )
 SITE = Form(
@@ -66,6 +75,18 @@ SITE = Form(
         Field("owner_operator", "Owner or operator"),
         Field("address", "Address", Asks.LONG_TEXT),
         Field("elevation", "Height above sea level", Asks.READING, Kind.LENGTH, "120 m"),
+        Field(
+            "leak_method",
+            "Leak rate method",
+            Asks.CHOICE,
+            choices=RATE_METHODS,
+            hint="One for every appliance of a facility; while none is chosen both count.",
+        ),
+        Field(
+            "leak_method_why",
+            "Why the method was changed",
+            example="facility bought, its former owner used the other",
+        ),
     ),
 )
 EQUIPMENT = Form(
@@ -90,8 +111,12 @@ EQUIPMENT = Form(
         Field("factory_sealed", "Factory charged and sealed", Asks.YES_NO),
         Field("hermetic_labelled", "Labelled hermetically sealed", Asks.YES_NO),
         Field("leak_detection", "Leak detection system fitted", Asks.YES_NO),
+        Field("detection_checked", "Detection system last checked", Asks.DATE),
+        Field("residential", "In a residential building", Asks.YES_NO),
         Field("subsector_excluded", "Residential or light commercial AC", Asks.YES_NO),
         Field("installed", "Installed on", Asks.DATE, example="2021-03-15"),
+        Field("mothballed", "Mothballed since", Asks.DATE, hint="Evacuated and shut down."),
+        Field("mothball_ended", "Mothballed until", Asks.DATE),
         Field("retired", "Retired on", Asks.DATE),
         Field(
             "low_side_design", "Low-side design pressure", Asks.READING, Kind.PRESSURE, "150 psig"
@@ -167,6 +192,13 @@ INSTRUMENT = Form(
         ),
         Field("sensitivity", "Sensitivity of a detector", Asks.READING, Kind.MASS_RATE, "3 g/yr"),
         Field("flammable_suitable", "Suitable for flammable refrigerants", Asks.YES_NO),
+        Field(
+            "serial_line",
+            "Serial line",
+            Asks.SERIAL_LINE,
+            example="9600 8N1, stable ST",
+            hint="How a scale or gauge speaks, where it can be read straight from its port.",
+        ),
         Field("made", "Made on", Asks.DATE, hint="Decides the recovery level of a machine."),
         Field("calibrated", "Last calibrated", Asks.DATE),
         Field("calibration_due", "Calibration due", Asks.DATE),
