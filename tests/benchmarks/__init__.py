@@ -1,0 +1,1 @@
+"""What the program costs, each figure beside a floor or a peer measured in the same run."""
