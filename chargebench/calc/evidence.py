@@ -4,8 +4,8 @@ No pressure is a reading here: a pressure alone tells nothing about the charge. 
 a reading says of each fault is in `evidence_rules`, as data.
 """
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field
 from itertools import combinations
 
 from chargebench.calc.evidence_rules import (
@@ -19,8 +19,7 @@ from chargebench.calc.evidence_rules import (
     Measure,
     Says,
 )
-from chargebench.calc.hose import share_of_charge
-from chargebench.units import Quantity, dimensions, show
+from chargebench.units import Q, Quantity, System, brief, shown
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +55,9 @@ class Findings:
     expected_split: Quantity | None = None
     expected_evaporator_difference: Quantity | None = None
     expected_from: str = "the maker"
+    expected_within: Mapping[str, Quantity] = field(default_factory=dict)  # by name; else usual
     from_surfaces: bool = False
+    told_in: System = "SI"  # units its readings are told in
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,14 +94,6 @@ class NextMeasurement:
     needs_hose: bool  # unless it is taken from surfaces
 
 
-@dataclass(frozen=True, slots=True)
-class ConnectionCost:
-    """What connecting a hose would cost."""
-
-    share: Quantity  # percent of the charge
-    sentence: str
-
-
 # A measurement that opens the circuit must tell twice as many faults apart to come first.
 _HOSE_WEIGHT = 0.5
 _BANDED = {
@@ -115,6 +108,12 @@ def _state(value: float, low: float, high: float) -> str:
     return "low" if value < low else "high" if value > high else "usual"
 
 
+def _between(low: float, high: float, system: System) -> str:
+    """Two differences in kelvin as a band."""
+    begin, end = (brief(Q(each, "kelvin"), system) for each in (low, high))
+    return f"{begin.partition(' ')[0]} to {end}"
+
+
 def _banded(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, str]]:
     """The differences given, as (measure, state, how the reading is shown)."""
     doubt = bands.surface_doubt if findings.from_surfaces else 0.0
@@ -124,14 +123,19 @@ def _banded(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, st
             continue
         expected: Quantity | None = getattr(findings, expected_name)
         low, high = getattr(bands, name)
-        against = f"usual {low:g} to {high:g} K"
+        against = f"usual {_between(low, high, findings.told_in)}"
         if expected is not None:
-            middle = expected.m_as("delta_degC")
-            low, high = middle - bands.around_expected, middle + bands.around_expected
-            against = f"{findings.expected_from}: {show(expected, 'kelvin', 1)}"
+            middle, told = expected.m_as("delta_degC"), shown(expected, findings.told_in)
+            around = bands.around_expected
+            if (within := findings.expected_within.get(name)) is not None:
+                around = within.m_as("delta_degC")
+                told += f" ± {shown(within, findings.told_in)}"
+            low, high = middle - around, middle + around
+            against = f"{findings.expected_from}: {told}"
         state = _state(value.m_as("delta_degC"), low - doubt, high + doubt)
         surface = ", from surfaces" if doubt else ""
-        yield measure, state, f"{measure} {show(value, 'kelvin', 1)}, {state} ({against}{surface})"
+        told = shown(value, findings.told_in)
+        yield measure, state, f"{measure} {told}, {state} ({against}{surface})"
 
 
 def _others(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, str]]:
@@ -141,12 +145,13 @@ def _others(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, st
         yield (
             Measure.DRIER,
             state,
-            f"{Measure.DRIER} {show(findings.drier_drop, 'kelvin', 1)}, {state}",
+            f"{Measure.DRIER} {shown(findings.drier_drop, findings.told_in)}, {state}",
         )
     if findings.box_temperature is not None and findings.set_point is not None:
         over = findings.box_temperature.m_as("kelvin") - findings.set_point.m_as("kelvin")
         state = "high" if over > bands.box else "usual"
-        yield Measure.BOX, state, f"{Measure.BOX} {over:+.1f} K over the set point, {state}"
+        told = f"{'+' if over >= 0 else ''}{shown(Q(over, 'kelvin'), findings.told_in)}"
+        yield Measure.BOX, state, f"{Measure.BOX} {told} over the set point, {state}"
     if findings.current is not None and findings.current.rated.m_as("A") > 0:
         share = findings.current.measured.m_as("A") / findings.current.rated.m_as("A")
         state = _state(share, *bands.current)
@@ -252,37 +257,4 @@ def next_measurement(findings: Findings, bands: Bands = Bands()) -> NextMeasurem
         best.value,
         f"{best.value.capitalize()} would tell {first} from {second}{more}.",
         needs_hose=_needs_hose(best, findings),
-    )
-
-
-@dimensions(hose="[mass]", nameplate="[mass]")
-def connection_cost(*, hose: Quantity, nameplate: Quantity) -> ConnectionCost:
-    """What connecting a hose would cost, to be weighed against what its reading would tell.
-
-    Parameters
-    ----------
-    hose : Quantity [g]
-        What the hose holds at disconnection.
-    nameplate : Quantity [g]
-        Charge on the nameplate.
-
-    Returns
-    -------
-    ConnectionCost [percent]
-        Share of the charge, and a sentence.
-
-    Raises
-    ------
-    OutsideDomain
-        A nameplate charge that is not above zero.
-
-    Source
-    ------
-    COMMON.
-    """
-    share = share_of_charge(hose=hose, nameplate=nameplate)
-    return ConnectionCost(
-        share,
-        f"Connecting this hose costs {show(hose, 'g', 1)}, {share.m_as('percent'):.1f} % of the "
-        "charge; surface temperatures cost nothing.",
     )

@@ -1,9 +1,18 @@
 """What a charging hose holds, and what connecting it costs."""
 
 import math
+from dataclasses import dataclass
 
 from chargebench.errors import OutsideDomain
-from chargebench.units import Q, Quantity, dimensions, show
+from chargebench.units import Q, Quantity, System, dimensions, show, shown
+
+
+@dataclass(frozen=True, slots=True)
+class ConnectionCost:
+    """What connecting a hose would cost."""
+
+    share: Quantity  # percent of the charge
+    sentence: str
 
 
 @dimensions(length="[length]", bore="[length]")
@@ -88,3 +97,40 @@ def share_of_charge(*, hose: Quantity, nameplate: Quantity) -> Quantity:
             "read it from the nameplate first."
         )
     return Q(100 * hose.m_as("g") / full, "percent")
+
+
+@dimensions(hose="[mass]", nameplate="[mass]")
+def connection_cost(
+    *, hose: Quantity, nameplate: Quantity, system: System = "SI"
+) -> ConnectionCost:
+    """What connecting a hose would cost, to be weighed against what its reading would tell.
+
+    Parameters
+    ----------
+    hose : Quantity [g]
+        What the hose holds at disconnection.
+    nameplate : Quantity [g]
+        Charge on the nameplate.
+    system : System [-]
+        Units the sentence speaks in.
+
+    Returns
+    -------
+    ConnectionCost [percent]
+        Share of the charge, and a sentence.
+
+    Raises
+    ------
+    OutsideDomain
+        A nameplate charge that is not above zero.
+
+    Source
+    ------
+    COMMON.
+    """
+    share = share_of_charge(hose=hose, nameplate=nameplate)
+    return ConnectionCost(
+        share,
+        f"Connecting this hose costs {shown(hose, system)}, {share.m_as('percent'):.1f} % of the "
+        "charge; surface temperatures cost nothing.",
+    )

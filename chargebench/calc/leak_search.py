@@ -4,9 +4,10 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from enum import StrEnum
 
-from chargebench.units import Quantity, dimensions
+from chargebench.units import Quantity, System, dimensions
 
 AIR_MOLAR_MASS = 28.96  # g/mol, dry air (ISO2533, table 1: 28.964 kg/kmol)
+_PRESSURE_LEAST: dict[System, str] = {"SI": "2 bar", "IP": "29 psi"}
 _PRESSURE_LEAST_PA = 200_000  # gauge; our own choice: below it little comes out to be found
 
 
@@ -192,6 +193,7 @@ def advice(
     system_pressure: Quantity | None,
     air_pressure: Quantity,
     wind: bool,
+    system: System = "SI",
 ) -> tuple[Advice, ...]:
     """How to search: where first, against wind, and whether the pressure is enough.
 
@@ -205,6 +207,8 @@ def advice(
         Absolute.
     wind : bool [-]
         Wind or draught at the place.
+    system : System [-]
+        Units the reasons speak in.
 
     Returns
     -------
@@ -233,7 +237,7 @@ def advice(
         found.append(
             Advice(
                 "Raise the pressure with dry nitrogen, within the design pressure.",
-                "Little comes out to be found below 2 bar gauge.",
+                f"Little comes out to be found below {_PRESSURE_LEAST[system]} gauge.",
             )
         )
     return tuple(found)

@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from chargebench.calc.scale import COVERAGE
 from chargebench.errors import OutsideDomain
-from chargebench.units import Q, Quantity, dimensions
+from chargebench.units import YEARLY, Q, Quantity, System, digits, dimensions
 
 SHARES_SHORT = (10, 20)  # per cent; design choice, not a standard
 _DAYS_A_YEAR = 365.25
@@ -139,7 +139,9 @@ def average_loss(
     return AverageLoss(word, Q(missing, "g"), Q(doubt, "g"), days, rate, rate_doubt)
 
 
-def could_have_seen(loss: AverageLoss, searches: Sequence[Search]) -> tuple[Seen, ...]:
+def could_have_seen(
+    loss: AverageLoss, searches: Sequence[Search], system: System = "SI"
+) -> tuple[Seen, ...]:
     """Whether each search that found nothing could have found the loss.
 
     Parameters
@@ -148,6 +150,8 @@ def could_have_seen(loss: AverageLoss, searches: Sequence[Search]) -> tuple[Seen
         Of which the rate and its uncertainty are used.
     searches : sequence of Search [g/year]
         With the smallest loss each sees, as refrigerant.
+    system : System [-]
+        Units the reasons speak in.
 
     Returns
     -------
@@ -162,38 +166,32 @@ def could_have_seen(loss: AverageLoss, searches: Sequence[Search]) -> tuple[Seen
     ------
     COMMON (comparison of ranges).
     """
-    return tuple(Seen(search.name, *_seen(loss, search)) for search in searches)
+    return tuple(Seen(search.name, *_seen(loss, search, system)) for search in searches)
 
 
-def _seen(loss: AverageLoss, search: Search) -> tuple[SeenWord, str]:
+def _seen(loss: AverageLoss, search: Search, system: System) -> tuple[SeenWord, str]:
     if search.void:
         return SeenWord.COULD_NOT, f"The search does not count: {search.void}."
     if loss.rate is None or loss.rate_uncertainty is None:
         return SeenWord.DOUBTFUL, "There is no time span to reckon a loss over."
     if search.smallest is None:
         return SeenWord.DOUBTFUL, "What the search can see is not known."
-    rate, doubt = loss.rate.m_as("g/year"), loss.rate_uncertainty.m_as("g/year")
+    unit, label = YEARLY[system]
+    rate, doubt = loss.rate.m_as(unit), loss.rate_uncertainty.m_as(unit)
     limits = [
-        limit.m_as("g/year")
-        for limit in (search.smallest, search.smallest_upper)
-        if limit is not None
+        limit.m_as(unit) for limit in (search.smallest, search.smallest_upper) if limit is not None
     ]
-    sees = _digits(min(limits), 3)
+    sees = digits(min(limits), 3)
     if max(limits) > min(limits):
-        sees += f" to {_digits(max(limits), 3)}"
+        sees += f" to {digits(max(limits), 3)}"
     figures = (
-        f"it sees from {sees} g/yr; the loss is {_digits(rate, 3)} ± {_digits(doubt, 2)} g/yr."
+        f"it sees from {sees} {label}; the loss is {digits(rate, 3)} ± {digits(doubt, 2)} {label}."
     )
     if rate - doubt >= max(limits):
         return SeenWord.WOULD, f"A steady leak was large enough: {figures}"
     if rate + doubt < min(limits):
         return SeenWord.COULD_NOT, f"Too small for it: {figures}"
     return SeenWord.DOUBTFUL, f"Near its limit: {figures}"
-
-
-def _digits(value: float, digits: int) -> str:
-    """A number rounded to its first digits, never written with a power of ten."""
-    return f"{float(f'{value:.{digits}g}'):.10g}"
 
 
 def explanations(loss: AverageLoss, seen: Sequence[Seen]) -> tuple[str, ...]:

@@ -7,16 +7,15 @@ from typing import Protocol
 
 from chargebench.calc.evidence import (
     Bands,
-    ConnectionCost,
     Current,
     Evidence,
     Findings,
     NextMeasurement,
-    connection_cost,
     evidence,
     next_measurement,
 )
 from chargebench.calc.evidence_rules import CondenserState, FanState, Frost, Hypothesis, Says
+from chargebench.calc.hose import ConnectionCost, connection_cost
 from chargebench.calc.surface import Differences, surface_differences
 from chargebench.errors import OutsideDomain
 from chargebench.units import Q, Quantity, dimensions

@@ -86,6 +86,7 @@ class Cases(Registers):
             # A closed job is judged by the day it was closed, not by what fell due since.
             today=row.closed_at.date() if row.closed_at else self.today,
             rule_set=self.rule_set,
+            units=self.units,
             equipment_id=row.equipment,
             equipment=equipment,
             site=self.answers("site", equipment.text("site")),

@@ -55,19 +55,18 @@ class Stock(JobList):
             last_weighed="" if last is None else last.happened_at.date().isoformat(),
             flags=flags.worst_first(
                 (
-                    *flags.of_cylinder(cylinder, row, held, self.rule_set, self.today),
+                    *flags.of_cylinder(cylinder, row, held, self.rule_set, self.today, self.units),
                     *self._unaccounted(cylinder, last),
                 )
             ),
         )
 
-    @staticmethod
-    def _unaccounted(cylinder: str, last: Entry | None) -> tuple[Flag, ...]:
+    def _unaccounted(self, cylinder: str, last: Entry | None) -> tuple[Flag, ...]:
         """A difference that the last weighing found and nobody booked stays in sight."""
         if last is None or last.transfers or "weighed" not in last.payload:
             return ()
         found = stock.Weighing(cylinder, **last.payload["weighed"])
-        return (flags.unaccounted(found),) if found.beyond else ()
+        return (flags.unaccounted(found, self.units),) if found.beyond else ()
 
     def _last_weighed(self) -> dict[str, Entry]:
         undone = self.reading.reversals()
@@ -140,6 +139,7 @@ class Stock(JobList):
                     key: self.answers("instrument", key) for key in self.rows("instrument")
                 },
                 rule_set=self.rule_set,
+                units=self.units,
             )
         return self._shelf_read
 

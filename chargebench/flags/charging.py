@@ -2,7 +2,6 @@
 
 from chargebench.calc.compare import above
 from chargebench.flags.flag import Flag
-from chargebench.flags.words import by, grams
 from chargebench.steps import Answers, Case, Worked, limits
 from chargebench.steps.nameplate import charge_limit
 from chargebench.steps.weigh_in import WeighedIn
@@ -19,12 +18,12 @@ def of_nameplate(case: Case, _worked: Worked) -> list[Flag]:
             Flag(
                 "stop",
                 "over-charge-limit",
-                f"Nameplate {grams(charge.quantity)} is over the charge limit of "
-                f"{grams(limit.mass)} ({limit.title}) by {grams(over)}. Check nameplate and type; "
-                "local codes decide.",
+                f"Nameplate {case.shown(charge.quantity)} is over the charge limit of "
+                f"{case.shown(limit.mass)} ({limit.title}) by {case.shown(over)}. Check nameplate "
+                "and type; local codes decide.",
                 "step:nameplate",
-                grams(charge.quantity),
-                grams(limit.mass),
+                case.shown(charge.quantity),
+                case.shown(limit.mass),
                 f"{limit.by.source}, {limit.by.place}",
                 "MEMORY" if limit.unverified else limit.by.mark,
             )
@@ -77,18 +76,18 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
         flag for line in case.step("weigh_in").lines("lines") for flag in _drawn_from(case, line)
     ]
     if result.verdict is not None:
-        found += _verdict(result)
+        found += _verdict(case, result)
     limit, total = charge_limit(case), result.total
     if limit is not None and total is not None and above(total, limit.mass):
         found.append(
             Flag(
                 "stop",
                 "charge-over-limit",
-                f"{grams(total)} in it is over the charge limit of {grams(limit.mass)} "
+                f"{case.shown(total)} in it is over the charge limit of {case.shown(limit.mass)} "
                 f"({limit.title}). Recover down to the nameplate.",
                 "step:weigh_in",
-                grams(total),
-                grams(limit.mass),
+                case.shown(total),
+                case.shown(limit.mass),
                 f"{limit.by.source}, {limit.by.place}",
                 "MEMORY" if limit.unverified else limit.by.mark,
             )
@@ -136,32 +135,32 @@ def _drawn_from(case: Case, line: Answers) -> list[Flag]:
     return found
 
 
-def _verdict(result: WeighedIn) -> list[Flag]:
+def _verdict(case: Case, result: WeighedIn) -> list[Flag]:
     verdict = result.verdict
     assert verdict is not None
     off: Quantity = verdict.difference * (-1 if verdict.difference.magnitude < 0 else 1)
     doubt = verdict.expanded_uncertainty
-    facts = (grams(result.charged), grams(result.nameplate), result.tolerance_source)
+    size = f"{case.shown(off)} (±{case.shown(doubt, like=off)})"
+    facts = (case.shown(result.charged), case.shown(result.nameplate), result.tolerance_source)
     about = "step:weigh_in"
     match str(verdict.word):
         case "over":
             says = (
-                f"Over nameplate by {by(off, doubt)}: {facts[0]} in, nameplate {facts[1]}, "
-                f"tolerance {grams(result.tolerance)}. Recover and weigh in again; do not leave "
-                "overcharged."
+                f"Over nameplate by {size}: {facts[0]} in, nameplate {facts[1]}, "
+                f"tolerance {case.shown(result.tolerance)}. Recover and weigh in again; do not "
+                "leave overcharged."
             )
             return [Flag("stop", "over-nameplate", says, about, *facts, result.tolerance_mark)]
         case "under":
-            says = (
-                f"Under nameplate by {by(off, doubt)}: {facts[0]} of {facts[1]}. Weigh in the rest."
-            )
+            says = f"Under nameplate by {size}: {facts[0]} of {facts[1]}. Weigh in the rest."
             return [Flag("check", "under-nameplate", says, about, *facts, result.tolerance_mark)]
         case "scale too coarse to tell":
             enough = verdict.resolution_enough
-            finer = f" {grams(enough)} would do." if enough is not None else ""
+            finer = f" {case.shown(enough)} would do." if enough is not None else ""
             says = (
-                f"Scale too coarse to tell: {grams(verdict.difference)} (±{grams(doubt)}) against "
-                f"a tolerance of {grams(result.tolerance)}. Use a finer scale.{finer}"
+                f"Scale too coarse to tell: {case.shown(verdict.difference)} "
+                f"(±{case.shown(doubt)}) against a tolerance of {case.shown(result.tolerance)}. "
+                f"Use a finer scale.{finer}"
             )
             return [Flag("check", "scale-too-coarse", says, about, *facts, result.tolerance_mark)]
     return []

@@ -43,15 +43,15 @@ def of_leak_search(_case: Case, worked: Worked) -> list[Flag]:
     return found
 
 
-def of_pressure_test(_case: Case, worked: Worked) -> list[Flag]:
+def of_pressure_test(case: Case, worked: Worked) -> list[Flag]:
     """A pressure that fell or rose more than temperature explains."""
     result = worked.result
     if not isinstance(result, PressureTested) or str(result.verdict.word) == "no leak seen":
         return []
     verdict = result.verdict
     word = "leak" if str(verdict.word) == "leak" else "rise"
-    doubt = verdict.expanded_uncertainty.m_as("kPa")
-    size = f"{abs(verdict.drop.m_as('kPa')):.1f} kPa (±{doubt:.1f} kPa)"
+    doubt = f"±{case.shown(verdict.expanded_uncertainty.to('kPa'))}"
+    size = f"{case.shown(abs(verdict.drop.to('kPa')))} ({doubt})"
     return [
         Flag(
             "stop" if word == "leak" else "check",
@@ -60,7 +60,7 @@ def of_pressure_test(_case: Case, worked: Worked) -> list[Flag]:
             f"explains. {'Find the leak' if word == 'leak' else 'Read again'} before going on.",
             "step:pressure_test",
             size,
-            f"±{doubt:.1f} kPa",
+            doubt,
             "JCGM100, 6.3.3",
         )
     ]
@@ -116,7 +116,7 @@ def _filled(case: Case, line: Answers) -> list[Flag]:
     net = line_mg(line) or 0
     held = sum(case.cylinder_content_mg.get(cylinder, {}).values())
     before = held - net if case.is_signed("recovery") else held
-    if over := overfull(cylinder, row, before, net, case.rule_set):
+    if over := overfull(cylinder, row, before, net, case.rule_set, case.units):
         reason = line.text("override")
         filled = f" Filled all the same: {reason}" if reason else ""
         found.append(Flag("stop", "cylinder-overfilled", over + filled, about, source="AHRI-K"))

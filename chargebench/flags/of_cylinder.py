@@ -6,15 +6,19 @@ from datetime import date
 from chargebench.calc.cylinder import requalification_state, tare_loss
 from chargebench.flags.circuit import requalification_flag
 from chargebench.flags.flag import Flag
-from chargebench.flags.words import grams
 from chargebench.rules import RuleSet
 from chargebench.steps import Answers
 from chargebench.steps.fill import overfull
-from chargebench.units import from_mg
+from chargebench.units import System, brief, from_mg, shown
 
 
 def of_cylinder(
-    cylinder: str, row: Answers, held_mg: Mapping[str, int], rule_set: RuleSet, today: date
+    cylinder: str,
+    row: Answers,
+    held_mg: Mapping[str, int],
+    rule_set: RuleSet,
+    today: date,
+    units: System = "SI",
 ) -> tuple[Flag, ...]:
     """Every flag of a cylinder by what it holds and what its row says."""
     about = f"cylinder:{cylinder}"
@@ -25,15 +29,15 @@ def of_cylinder(
                 Flag(
                     "check",
                     "balance-below-zero",
-                    f"{cylinder} stands at {grams(from_mg(mass))} of {refrigerant} by the book. "
-                    "Put it on the scale and book the difference.",
+                    f"{cylinder} stands at {shown(from_mg(mass), units)} of {refrigerant} by the "
+                    "book. Put it on the scale and book the difference.",
                     about,
-                    grams(from_mg(mass)),
-                    "0 g",
+                    shown(from_mg(mass), units),
+                    brief(from_mg(0), units),
                 )
             )
     found += _mixed(cylinder, row, held_mg)
-    if over := overfull(cylinder, row, 0, sum(held_mg.values()), rule_set):
+    if over := overfull(cylinder, row, 0, sum(held_mg.values()), rule_set, units):
         found.append(Flag("stop", "cylinder-overfilled", over, about, source="AHRI-K"))
     if row.yes("refillable"):
         state = requalification_state(row.date("requalification_due"), today)

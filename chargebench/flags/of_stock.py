@@ -1,10 +1,9 @@
 """Flags of stock work as it is typed."""
 
 from chargebench.flags.flag import Flag
-from chargebench.flags.words import grams
 from chargebench.steps import Answers, Worked, stock
 from chargebench.steps.stock import Shelf, Weighing
-from chargebench.units import from_mg
+from chargebench.units import System, from_mg, shown
 
 
 def of_stock(act: str, answers: Answers, shelf: Shelf, worked: Worked) -> tuple[Flag, ...]:
@@ -16,22 +15,23 @@ def of_stock(act: str, answers: Answers, shelf: Shelf, worked: Worked) -> tuple[
             Flag("stop", "cylinder-overfilled", over, f"cylinder:{target}", source="AHRI-K")
         )
     if isinstance(worked.result, Weighing) and worked.result.beyond:
-        found.append(unaccounted(worked.result))
+        found.append(unaccounted(worked.result, shelf.units))
     return tuple(found)
 
 
-def unaccounted(weighing: Weighing) -> Flag:
+def unaccounted(weighing: Weighing, units: System = "SI") -> Flag:
     """Mass by the book that the scale does not find, or the other way."""
     difference = from_mg(weighing.difference_mg)
     size = from_mg(abs(weighing.difference_mg))
+    tolerance = shown(from_mg(weighing.tolerance_mg), units)
     where = "more" if weighing.difference_mg > 0 else "less"
     return Flag(
         "check",
         "unaccounted-mass",
-        f"{weighing.cylinder} weighs {grams(size)} {where} than the book says, beyond "
-        f"±{grams(from_mg(weighing.tolerance_mg))}. Find out why, then book the difference.",
+        f"{weighing.cylinder} weighs {shown(size, units)} {where} than the book says, beyond "
+        f"±{tolerance}. Find out why, then book the difference.",
         f"cylinder:{weighing.cylinder}",
-        grams(difference),
-        grams(from_mg(weighing.tolerance_mg)),
+        shown(difference, units),
+        tolerance,
         "HVACLAB",
     )

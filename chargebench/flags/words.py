@@ -1,7 +1,5 @@
 """Words that flags and heads share."""
 
-from chargebench.units import Quantity, shown
-
 _CLASSES = {
     "1": "not flammable",
     "2L": "mildly flammable",
@@ -17,13 +15,3 @@ def class_words(safety_class: str) -> str:
     """
     toxic = "toxic, " if safety_class.startswith("B") else ""
     return f"{safety_class} {toxic}{_CLASSES[safety_class[1:]]}"
-
-
-def grams(mass: Quantity) -> str:
-    """A mass as a flag shows it: grams, kilograms from one on."""
-    return shown(mass, "SI")
-
-
-def by(difference: Quantity, doubt: Quantity) -> str:
-    """How much with how sure."""
-    return f"{grams(difference)} (±{shown(doubt, 'SI', like=difference)})"

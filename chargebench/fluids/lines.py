@@ -194,8 +194,14 @@ class Lines:
 
 
 def _celsius(kelvin: float) -> str:
-    return show(Q(kelvin - ZERO_CELSIUS, "delta_degC"), "delta_degC", 1).split(" ")[0] + " °C"
+    celsius = kelvin - ZERO_CELSIUS
+    return f"{_plain(celsius, 1)} °C ({_plain(celsius * 9 / 5 + 32, 1)} °F)"
 
 
 def _kpa(pascal: float) -> str:
-    return show(Q(pascal, "Pa"), "kPa", 1 if abs(pascal) < 1e6 else 0).split(" ")[0] + " kPa"
+    psi = Q(pascal, "Pa").m_as("psi")
+    return f"{_plain(pascal / 1000, 1 if abs(pascal) < 1e6 else 0)} kPa ({_plain(psi, 1)} psi)"
+
+
+def _plain(number: float, places: int) -> str:
+    return show(Q(number, ""), "", places).strip()

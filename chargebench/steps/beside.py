@@ -2,8 +2,9 @@
 
 What is marked: a difference (superheat, subcooling, condensing over ambient, air over evaporating)
 that is off today's by more than the band of `calc.evidence` around an expected figure, widened by
-its doubt where either was taken from surfaces. Pressures and single temperatures follow weather
-and load; they are shown and not marked.
+its doubt where either was taken from surfaces; or, of a maker's figure, by more than the maker's
+own tolerance. Other pressures and single temperatures follow weather and load; they are shown and
+not marked.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -14,7 +15,8 @@ from chargebench.errors import ChargebenchError
 from chargebench.steps import maker, running
 from chargebench.steps.case import Case, Cell, Table, Worked
 from chargebench.steps.forms import STEPS
-from chargebench.units import Kind, Quantity, Reading
+from chargebench.steps.maker import MakersFigure
+from chargebench.units import Kind, Q, Quantity, Reading, System, brief
 
 _BANDS = Bands()
 _MAKER = 2  # place of the maker's column
@@ -33,11 +35,12 @@ _SHOWN = (
     "frost",
     "running",
 )
-_RULE = (
-    f"◆ off today's by more than {_BANDS.around_expected:g} K, or "
-    f"{_BANDS.around_expected + _BANDS.surface_doubt:g} K where taken from surfaces: our own band. "
-    "Pressures and single temperatures follow weather and load and are not marked."
-)
+_SURFACE_DOUBT = Q(_BANDS.surface_doubt, "kelvin")
+_SURE = Q(_BANDS.around_expected, "kelvin")
+_SURFACES = _SURE + _SURFACE_DOUBT
+_DIFFERENCES = frozenset(each.name for each in fields(Differences))
+_UNITS = ("kelvin", "Pa", "A")
+_EVEN = 1e-9  # room for the last digits: on the band is not beyond it
 
 Row = tuple[Cell, ...]
 
@@ -89,20 +92,28 @@ def table(
     if today is None or not (others or makers):
         return None
     rows: list[Row] = [
-        *_differences(today, others, maker.expected(case)),
-        *_single(today, others),
-        *_said_by_maker(makers, len(others)),
+        *_differences(case, step, today, others),
+        *_single(case, step, today, others),
+        *_said_by_maker(case, len(others)),
     ]
     heads = ("Reading", today.head, "maker", *(each.head for each in others))
     if not makers:
         heads = (*heads[:_MAKER], *heads[_MAKER + 1 :])
         rows = [(*row[:_MAKER], *row[_MAKER + 1 :]) for row in rows]
-    return Table("beside", "Side by side", heads, tuple(rows), _RULE)
+    return Table("beside", "Side by side", heads, tuple(rows), _rule(case.units))
 
 
-def _differences(
-    today: Taken, others: Sequence[Taken], expected: Mapping[str, maker.MakersFigure]
-) -> Iterator[Row]:
+def _rule(units: System) -> str:
+    return (
+        f"◆ off today's by more than {brief(_SURE, units)}, or {brief(_SURFACES, units)} where "
+        "taken from surfaces: our own band; off the maker's by more than the maker's own tolerance "
+        "where there is one. Other pressures and single temperatures follow weather and load and "
+        "are not marked."
+    )
+
+
+def _differences(case: Case, step: str, today: Taken, others: Sequence[Taken]) -> Iterator[Row]:
+    expected = maker.expected(case)
     for each in fields(Differences):
         mine = getattr(today.differences, each.name)
         theirs = [getattr(other.differences, each.name) for other in others]
@@ -110,46 +121,87 @@ def _differences(
         if mine is None and given is None and not any(value is not None for value in theirs):
             continue
         makers = Cell("")
-        if given is not None and given.middle is not None:
-            cell = _against(given.middle, mine, surfaces=today.from_surfaces)
-            makers = Cell(given.expected, cell.marked, cell.why)
+        if given is not None:
+            makers = _makers(case, step, given, mine, surfaces=today.from_surfaces)
         yield (
             Cell(running.LABELS[each.name]),
             Cell("" if mine is None else mine),
             makers,
             *(
-                _against(value, mine, surfaces=today.from_surfaces or other.from_surfaces)
+                _beside(case, value, mine, surfaces=today.from_surfaces or other.from_surfaces)
                 for value, other in zip(theirs, others, strict=True)
             ),
         )
 
 
-def _against(value: Quantity | None, today: Quantity | None, *, surfaces: bool) -> Cell:
-    """A difference with how far today's is off it."""
-    if value is None:
-        return Cell("")
-    if today is None:
-        return Cell(value)
-    off = today.m_as("delta_degC") - value.m_as("delta_degC")
-    band = _BANDS.around_expected + (_BANDS.surface_doubt if surfaces else 0.0)
-    said = (
-        f"Today's is {abs(off):.1f} K {'higher' if off > 0 else 'lower'}; the band is {band:g} K."
-    )
-    return Cell(value, abs(off) > band, said)
+def _beside(case: Case, value: Quantity | None, today: Quantity | None, *, surfaces: bool) -> Cell:
+    """A difference of another visit or unit, with how far today's is off it."""
+    if value is None or today is None:
+        return Cell("" if value is None else value)
+    marked, said = _off(case, today, value, _SURFACES if surfaces else _SURE)
+    return Cell(value, marked, said)
 
 
-def _single(today: Taken, others: Sequence[Taken]) -> Iterator[Row]:
-    form = STEPS["as_found"]
+def _makers(
+    case: Case, step: str, given: MakersFigure, today: Quantity | None, *, surfaces: bool
+) -> Cell:
+    """A figure of the maker in the maker's words, with how far today's is off it."""
+    source = f"Given by {given.given_by}."
+    held = given.held(case, step)
+    if today is None or held is None:
+        return Cell(given.expected, why=source)
+    middle, around = held
+    difference = given.of in _DIFFERENCES
+    if around is None and difference:
+        around = _SURE
+    if around is not None and difference and surfaces:
+        around = around + _SURFACE_DOUBT
+    marked, said = _off(case, today, middle, around)
+    return Cell(given.expected, marked, f"{said} {source}")
+
+
+def _off(case: Case, today: Quantity, other: Quantity, band: Quantity | None) -> tuple[bool, str]:
+    """Whether today's is off another beyond a band, and by how much, in words."""
+    unit = next(unit for unit in _UNITS if today.check(Q(1, unit).dimensionality))
+    off = today.m_as(unit) - other.m_as(unit)
+    size = case.shown(_as_difference(abs(off), unit))
+    word = "higher" if off > 0 else "lower"
+    if band is None:
+        return False, f"Today's is {size} {word}; the maker gave no tolerance."
+    allowed = band.m_as(unit)
+    said = f"Today's is {size} {word}; the band is {_brief(case, allowed, unit)}."
+    return abs(off) > allowed + _EVEN * max(1.0, abs(allowed)), said
+
+
+def _as_difference(size: float, unit: str) -> Quantity:
+    """A size as a difference: of pressures in kPa, by which it is told from a pressure."""
+    return Q(size, unit).to("kPa") if unit == "Pa" else Q(size, unit)
+
+
+def _brief(case: Case, size: float, unit: str) -> str:
+    return brief(_as_difference(size, unit), case.units)
+
+
+def _single(case: Case, step: str, today: Taken, others: Sequence[Taken]) -> Iterator[Row]:
+    form, expected = STEPS["as_found"], maker.expected(case)
     for key in _SHOWN:
         cells = [each.values.get(key, "") for each in (today, *others)]
-        if any(cell != "" for cell in cells[1:]) or (cells[0] != "" and others):
-            mine, *theirs = (Cell(cell) for cell in cells)
-            yield (Cell(form.field(key).label), mine, Cell(""), *theirs)
+        given = expected.get(key)
+        beside = any(cell != "" for cell in cells[1:]) or (cells[0] != "" and bool(others))
+        if given is None and not beside:
+            continue
+        mine, *theirs = (Cell(cell) for cell in cells)
+        makers = Cell("")
+        if given is not None:
+            value = None if isinstance(mine.value, str) else mine.value
+            makers = _makers(case, step, given, value, surfaces=False)
+        yield (Cell(form.field(key).label), mine, makers, *theirs)
 
 
-def _said_by_maker(makers: Sequence[maker.MakersFigure], others: int) -> Iterator[Row]:
+def _said_by_maker(case: Case, others: int) -> Iterator[Row]:
     """The maker's other figures, in the maker's words."""
-    for each in makers:
-        if not each.of:
+    held = list(maker.expected(case).values())
+    for each in maker.figures(case):
+        if each not in held:
             why = f"Given by {each.given_by}."
             yield (Cell(each.what), Cell(""), Cell(each.expected, why=why), *(Cell(""),) * others)

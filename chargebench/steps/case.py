@@ -8,7 +8,14 @@ from typing import Any
 from chargebench.fluids import Refrigerant
 from chargebench.rules import RuleSet
 from chargebench.steps.form import NOTHING, Answers
-from chargebench.units import STANDARD_ATMOSPHERE, Quantity, absolute, air_pressure_at
+from chargebench.units import (
+    STANDARD_ATMOSPHERE,
+    Quantity,
+    System,
+    absolute,
+    air_pressure_at,
+    shown,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,6 +102,11 @@ class Case:
     equipment_seen: bool = False  # whether the ledger has ever had a content for it
     instruments: Mapping[str, Answers] = field(default_factory=dict)
     people: Mapping[str, str] = field(default_factory=dict)
+    units: System = "SI"  # what its sentences speak in
+
+    def shown(self, quantity: Quantity, *, like: Quantity | None = None, finer: int = 0) -> str:
+        """Text of a quantity in the shop's units."""
+        return shown(quantity, self.units, like=like, finer=finer)
 
     def step(self, key: str) -> Answers:
         """A step's answers; empty where it has none."""

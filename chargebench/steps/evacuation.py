@@ -12,7 +12,7 @@ from chargebench.ledger import Transfer
 from chargebench.rules import PassRule
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import Answers
-from chargebench.units import Q, Quantity, Reading, shown
+from chargebench.units import Q, Quantity, Reading
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +54,7 @@ def work_out(case: Case) -> Worked:
             return Worked(sentences=(str(refusal),))
     judged = evacuation.standard_rules(minutes, pascals, _pass_rules(case))
     result = Evacuated(minutes, pascals, verdict, judged, boils, pulled)
-    return Worked(_figures(result), _sentences(result), result)
+    return Worked(_figures(result), _sentences(case, result), result)
 
 
 def _limits(case: Case) -> DecayLimits:
@@ -182,7 +182,7 @@ def _figures(result: Evacuated) -> tuple[Figure, ...]:
     return tuple(figures)
 
 
-def _sentences(result: Evacuated) -> tuple[str, ...]:
+def _sentences(case: Case, result: Evacuated) -> tuple[str, ...]:
     verdict = result.verdict
     if verdict is None:
         return ("Isolate the pump and read the gauge: a decay test needs at least three readings.",)
@@ -191,7 +191,7 @@ def _sentences(result: Evacuated) -> tuple[str, ...]:
     open_part = ""
     if verdict.slope_upper is not None:
         leak = Q(verdict.slope_upper, "Pa/min")
-        open_part = f"A leak below {shown(leak, 'IP')} ({shown(leak, 'SI')}) can not be excluded"
+        open_part = f"A leak below {case.shown(leak)} can not be excluded"
     if verdict.minutes_more > 0:
         more = f"{verdict.minutes_more:.0f} more minutes would help to decide"
         open_part = f"{open_part}; {more}" if open_part else more.capitalize()

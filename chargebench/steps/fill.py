@@ -8,7 +8,7 @@ from chargebench.errors import ChargebenchError, OutsideDomain
 from chargebench.fluids import saturation
 from chargebench.rules import RuleSet
 from chargebench.steps.form import Answers
-from chargebench.units import Q, Quantity, from_mg, mg, shown
+from chargebench.units import Q, Quantity, System, from_mg, mg, shown
 
 COARSE_SCALE = Q(10, "g")
 
@@ -50,7 +50,12 @@ def tare_mg(row: Answers) -> int | None:
 
 
 def overfull(
-    cylinder_id: str, row: Answers, content_mg: int, added_mg: int, rule_set: RuleSet
+    cylinder_id: str,
+    row: Answers,
+    content_mg: int,
+    added_mg: int,
+    rule_set: RuleSet,
+    units: System = "SI",
 ) -> str:
     """Sentence of how far a filling goes over a cylinder's limit; empty where it does not."""
     limit = fill_limit(row, rule_set)
@@ -61,9 +66,9 @@ def overfull(
         return ""
     over: Quantity = after - limit.mass
     return (
-        f"{cylinder_id} would hold {shown(after, 'SI')}, over its limit of "
-        f"{shown(limit.mass, 'SI')} ({limit.by}) by {shown(over, 'SI')}; use another cylinder, or "
-        "give the reason to fill it above the limit."
+        f"{cylinder_id} would hold {shown(after, units)}, over its limit of "
+        f"{shown(limit.mass, units)} ({limit.by}) by {shown(over, units)}; use another "
+        "cylinder, or give the reason to fill it above the limit."
     )
 
 

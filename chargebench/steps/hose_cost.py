@@ -7,7 +7,7 @@ from chargebench.fluids import saturation
 from chargebench.steps.case import Case
 from chargebench.steps.weigh_line import ROOM
 from chargebench.steps.weigh_line import hose_volume as given_volume
-from chargebench.units import Q, Quantity, show
+from chargebench.units import Q, Quantity, brief
 
 LENGTH, BORE = Q(36, "inch"), Q(4.8, "mm")
 ASSUMED = "a 36 in hose of 4.8 mm bore, for none is given at the weigh-in"
@@ -33,11 +33,11 @@ def sentences(case: Case, step: str) -> tuple[str, ...]:
         liquid = hose_content(volume=volume, density=curve.liquid_density(at))
     except ChargebenchError:
         return ()
-    cost = connection_cost(hose=vapour, nameplate=charge.quantity)
+    cost = connection_cost(hose=vapour, nameplate=charge.quantity, system=case.units)
     share = share_of_charge(hose=liquid, nameplate=charge.quantity)
     says = (
         f"{cost.sentence} Reckoned for {which}, filled with saturated vapour at "
-        f"{show(at, 'degC', 0)}; with liquid in it {show(liquid, 'g', 1)}, "
+        f"{brief(at.to('degC'), case.units)}; with liquid in it {case.shown(liquid)}, "
         f"{share.m_as('percent'):.1f} % of the charge."
     )
     return (says,)

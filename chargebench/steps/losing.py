@@ -10,7 +10,7 @@ from chargebench.fluids import saturation
 from chargebench.steps import pressure_test, recovery, weigh_in
 from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Table, Worked
 from chargebench.steps.form import NOTHING
-from chargebench.units import Q, Quantity, from_mg
+from chargebench.units import YEARLY, Q, Quantity, System, digits, from_mg
 
 NITROGEN_MOLAR = Q(28.0134, "g/mol")
 NITROGEN_VISCOSITY = Q(1.76e-5, "Pa * s")  # at 20 °C (from memory)
@@ -45,9 +45,9 @@ def work_out(case: Case) -> Worked:
     if missing is None:
         return NOT_WORKED
     searches = _searches(case)
-    seen = loss.could_have_seen(missing, searches)
+    seen = loss.could_have_seen(missing, searches, case.units)
     rows = tuple(
-        (Cell(search.name), Cell(_sees(search)), Cell(str(one.word), why=one.reason))
+        (Cell(search.name), Cell(_sees(search, case.units)), Cell(str(one.word), why=one.reason))
         for search, one in zip(searches, seen, strict=True)
     )
     heads = ("Search without a find", "Sees from", "This loss")
@@ -145,18 +145,13 @@ def _by_pressure(case: Case, tested: pressure_test.PressureTested) -> Search:
     return Search("pressure test", flow.lower, flow.upper)
 
 
-def _sees(search: Search) -> str | Quantity:
+def _sees(search: Search, system: System) -> str | Quantity:
     if search.void:
         return "does not count"
     if search.smallest is None:
         return "not known"
     if search.smallest_upper is None:
         return search.smallest
-    low, high = (_two_digits(each) for each in (search.smallest, search.smallest_upper))
-    return f"{low} to {high} g/yr"
-
-
-def _two_digits(rate: Quantity) -> str:
-    """A rate of which only the order of magnitude is known."""
-    rounded = float(f"{rate.m_as('g/year'):.2g}")
-    return f"{rounded:.10g}"
+    unit, label = YEARLY[system]  # only the order of magnitude is known
+    low, high = (digits(each.m_as(unit), 2) for each in (search.smallest, search.smallest_upper))
+    return f"{low} to {high} {label}"

@@ -8,7 +8,7 @@ from chargebench.errors import ChargebenchError, PressureTooHigh
 from chargebench.fluids import gas_density, gas_density_ready
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import NOTHING
-from chargebench.units import Q, Quantity, shown
+from chargebench.units import Q, Quantity
 
 # Where the instruments' rows and the form say nothing: coarse values, our own choice.
 GAUGE = Q(0.1, "bar")
@@ -45,7 +45,7 @@ def work_out(case: Case) -> Worked:
     except ChargebenchError as refusal:
         return Worked(sentences=(str(refusal),))
     result = PressureTested(verdict, hold)
-    return Worked(_figures(case, result), _sentences(result), result)
+    return Worked(_figures(case, result), _sentences(case, result), result)
 
 
 def state(case: Case, when: str) -> State | None:
@@ -114,13 +114,13 @@ def _figures(case: Case, result: PressureTested) -> tuple[Figure, ...]:
     return tuple(figures)
 
 
-def _sentences(result: PressureTested) -> tuple[str, ...]:
+def _sentences(case: Case, result: PressureTested) -> tuple[str, ...]:
     verdict = result.verdict
     drop, doubt = verdict.drop.to("kPa"), verdict.expanded_uncertainty.to("kPa")
     says = [
         (
-            f"Pressure test: {verdict.word}; {shown(drop, 'SI')} beyond what temperature "
-            f"explains, ±{shown(doubt, 'SI')}."
+            f"Pressure test: {verdict.word}; {case.shown(drop)} beyond what temperature "
+            f"explains, ±{case.shown(doubt)}."
         )
     ]
     if verdict.ideal:

@@ -9,7 +9,7 @@ from chargebench.steps.case import Case, Figure, Worked
 from chargebench.steps.evacuation import presumed_lost
 from chargebench.steps.fill import net_uncertainty_mg, overfull, unfillable
 from chargebench.steps.form import NOTHING, Answers
-from chargebench.units import Quantity, from_mg, shown
+from chargebench.units import Quantity, from_mg
 
 RECOVERED = "recovered"
 RELEASED = "released where the law allows"
@@ -66,7 +66,7 @@ def work_out(case: Case) -> Worked:
             )
         )
     figures += _required(result)
-    return Worked(tuple(figures), _sentences(result), result)
+    return Worked(tuple(figures), _sentences(case, result), result)
 
 
 def _result(case: Case) -> Recovered:
@@ -174,12 +174,12 @@ def _required(result: Recovered) -> list[Figure]:
     return figures
 
 
-def _sentences(result: Recovered) -> tuple[str, ...]:
-    says = [f"Recovered {shown(from_mg(result.taken_mg), 'SI')}."] if result.taken_mg else []
+def _sentences(case: Case, result: Recovered) -> tuple[str, ...]:
+    says = [f"Recovered {case.shown(from_mg(result.taken_mg))}."] if result.taken_mg else []
     missing = result.missing_mg
     if missing is not None and missing > result.doubt_mg:
         says.append(
-            f"{shown(from_mg(missing), 'SI')} short of the nameplate: it had leaked, was never "
+            f"{case.shown(from_mg(missing))} short of the nameplate: it had leaked, was never "
             "charged right, or is still in oil and hoses."
         )
     return tuple(says)
@@ -223,7 +223,7 @@ def _line_refusals(case: Case, line: Answers) -> list[tuple[str, str]]:
     if net is not None and net <= 0:
         found.append(("after", "Expected more after than before; nothing was recovered."))
     held = sum(case.cylinder_content_mg.get(cylinder, {}).values())
-    over = overfull(cylinder, row, held, net or 0, case.rule_set)
+    over = overfull(cylinder, row, held, net or 0, case.rule_set, case.units)
     if over and not line.text("override"):
         found.append(("after", over))
     return found

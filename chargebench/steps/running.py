@@ -67,7 +67,7 @@ def work_out(case: Case, step: str) -> Worked:
     surfaces = _by_surface(answers)
     from_surfaces = by_pressure == NOTHING
     differences = surfaces if from_surfaces else by_pressure
-    findings = _findings(case, answers, differences, from_surfaces=from_surfaces)
+    findings = _findings(case, step, differences, from_surfaces=from_surfaces)
     result = Ran(
         differences,
         from_surfaces,
@@ -133,9 +133,8 @@ def _by_surface(answers: Answers) -> Differences:
     )
 
 
-def _findings(
-    case: Case, answers: Answers, differences: Differences, *, from_surfaces: bool
-) -> Findings:
+def _findings(case: Case, step: str, differences: Differences, *, from_surfaces: bool) -> Findings:
+    answers = case.step(step)
     current, rated = answers.quantity("current"), answers.quantity("rated_current")
     into, out = answers.quantity("drier_in"), answers.quantity("drier_out")
     drop = None
@@ -143,11 +142,17 @@ def _findings(
         drop = Q(into.m_as("kelvin") - out.m_as("kelvin"), "kelvin")
     frost, condenser = answers.text("frost"), answers.text("condenser_state")
     condenser_fan, evaporator_fan = answers.text("condenser_fan"), answers.text("evaporator_fan")
-    expected = maker.expected(case)
-    givers = {each.given_by: None for each in expected.values()}
-    held = {_EXPECTED[of]: each.middle for of, each in expected.items()}
+    given = {
+        of: (each, held)
+        for of, each in maker.expected(case).items()
+        if of in _EXPECTED and (held := each.held(case, step)) is not None
+    }
+    givers = {each.given_by: None for each, _ in given.values()}
+    expected = {_EXPECTED[of]: middle for of, (_, (middle, _)) in given.items()}
+    within = {of: around for of, (_, (_, around)) in given.items() if around is not None}
     return Findings(
-        **held,
+        **expected,
+        expected_within=within,
         expected_from=", ".join(givers) or "the maker",
         superheat=differences.superheat,
         subcooling=differences.subcooling,
@@ -162,6 +167,7 @@ def _findings(
         evaporator_fan=FanState(evaporator_fan) if evaporator_fan else None,
         current=None if current is None or rated is None else Current(current, rated),
         from_surfaces=from_surfaces,
+        told_in=case.units,
     )
 
 

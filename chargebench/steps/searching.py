@@ -71,6 +71,7 @@ def _advice(case: Case) -> tuple[str, ...]:
         system_pressure=pressure,
         air_pressure=case.air_pressure("leak_search"),
         wind=answers.text("wind") in ("draught", "windy"),
+        system=case.units,
     )
     return tuple(f"{each.advice} {each.reason}" for each in found)
 

@@ -9,7 +9,7 @@ from chargebench.steps.case import Figure, Worked
 from chargebench.steps.fill import ledger_tolerance_mg, tare_mg, unfillable
 from chargebench.steps.fill import overfull as over_limit
 from chargebench.steps.form import NOTHING, Answers
-from chargebench.units import Reading, from_mg, shown
+from chargebench.units import Reading, System, from_mg, shown
 
 KINDS = {"receive": "received", "weigh": "weighed", "decant": "decanted", "return": "returned"}
 
@@ -22,6 +22,7 @@ class Shelf:
     contents_mg: Mapping[str, Mapping[str, int]]
     instruments: Mapping[str, Answers]
     rule_set: RuleSet
+    units: System = "SI"  # what sentences speak in
 
     def cylinder(self, cylinder: str) -> Answers:
         """A cylinder's row."""
@@ -95,7 +96,7 @@ def work_out(act: str, answers: Answers, shelf: Shelf) -> Worked:
     """Figures and sentences of an act."""
     if act == "weigh":
         found = weighing(answers, shelf)
-        return NOT_YET if found is None else _weighed(found)
+        return NOT_YET if found is None else _weighed(found, shelf.units)
     moved = moved_mg(act, answers)
     if moved is None:
         return NOT_YET
@@ -112,7 +113,7 @@ def work_out(act: str, answers: Answers, shelf: Shelf) -> Worked:
 NOT_YET = Worked()
 
 
-def _weighed(found: Weighing) -> Worked:
+def _weighed(found: Weighing, units: System) -> Worked:
     figures = (
         Figure("expected", "By the ledger", from_mg(found.expected_mg)),
         Figure("found", "Found", from_mg(found.found_mg)),
@@ -124,8 +125,8 @@ def _weighed(found: Weighing) -> Worked:
         ),
     )
     says = (
-        f"{found.cylinder} holds {shown(from_mg(found.found_mg), 'SI')}; the ledger has "
-        f"{shown(from_mg(found.expected_mg), 'SI')}."
+        f"{found.cylinder} holds {shown(from_mg(found.found_mg), units)}; the ledger has "
+        f"{shown(from_mg(found.expected_mg), units)}."
     )
     return Worked(figures, (says,), found)
 
@@ -183,7 +184,8 @@ def overfull(act: str, answers: Answers, shelf: Shelf) -> str:
     if act not in ("decant", "receive"):
         return ""
     added = moved_mg(act, answers) or 0
-    return over_limit(target, shelf.cylinder(target), shelf.held_mg(target), added, shelf.rule_set)
+    row, held = shelf.cylinder(target), shelf.held_mg(target)
+    return over_limit(target, row, held, added, shelf.rule_set, shelf.units)
 
 
 def places(act: str, answers: Answers) -> tuple[str, ...]:

@@ -11,7 +11,7 @@ from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Table, Worked
 from chargebench.steps.fill import COARSE_SCALE
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.steps.weigh_line import Line, line_of
-from chargebench.units import Q, Quantity, show, shown
+from chargebench.units import Q, Quantity
 
 EVACUATED = "into an evacuated system"
 
@@ -72,8 +72,8 @@ def work_out(case: Case) -> Worked:
     if not worked:
         return NOT_WORKED
     result = _result(case, nameplate.quantity.to("g"), tuple(worked))
-    tables = (_budget_table(result.budget, result.verdict),)
-    return Worked(_figures(result), _sentences(case, result), result, tables)
+    tables = (_budget_table(case, result.budget, result.verdict),)
+    return Worked(_figures(case, result), _sentences(case, result), result, tables)
 
 
 def _target(case: Case) -> Quantity | None:
@@ -139,7 +139,7 @@ def _coarsest(case: Case) -> Answers:
     return max(rows, key=lambda row: row.quantity_or("resolution", COARSE_SCALE).m_as("g"))
 
 
-def _figures(result: WeighedIn) -> tuple[Figure, ...]:
+def _figures(case: Case, result: WeighedIn) -> tuple[Figure, ...]:
     doubt = result.budget.expanded
     figures = [Figure("charged", "Charged", result.charged, doubt, result.nameplate, "JCGM100")]
     if result.verdict is not None:
@@ -168,7 +168,7 @@ def _figures(result: WeighedIn) -> tuple[Figure, ...]:
         Figure(
             f"budget-{part.name}",
             f"Doubt from {part.name} (k = 1)",
-            show(part.standard_uncertainty, "g", 2),
+            case.shown(part.standard_uncertainty, finer=1),
             source="JCGM100",
         )
         for part in result.budget.lines
@@ -176,7 +176,7 @@ def _figures(result: WeighedIn) -> tuple[Figure, ...]:
     return tuple(figures)
 
 
-def _budget_table(budget: Budget, verdict: Verdict | None) -> Table:
+def _budget_table(case: Case, budget: Budget, verdict: Verdict | None) -> Table:
     """The doubt line by line, in the order of the guide: sources, combined, expanded."""
     rows = [(part.name, part.how, part.standard_uncertainty) for part in budget.lines]
     rows.append(("combined", "root of the sum of squares", budget.combined))
@@ -186,19 +186,19 @@ def _budget_table(budget: Budget, verdict: Verdict | None) -> Table:
         "Doubt, line by line",
         ("From", "How", "Standard uncertainty"),
         tuple((Cell(name), Cell(how), Cell(size, fine=True)) for name, how, size in rows),
-        "" if verdict is None else _enough(verdict),
+        "" if verdict is None else _enough(case, verdict),
     )
 
 
-def _enough(verdict: Verdict) -> str:
+def _enough(case: Case, verdict: Verdict) -> str:
     """Whether the scale decides, and the coarsest that would."""
     if verdict.resolution_enough is None:
-        return _finer(verdict)
+        return _finer(case, verdict)
     if verdict.word == "scale too coarse to tell":
-        return f"This scale can not decide. {_finer(verdict)}"
+        return f"This scale can not decide. {_finer(case, verdict)}"
     return (
-        f"This scale decides; one of up to {show(verdict.resolution_enough, 'g', 2)} resolution "
-        "would, with all other doubt as it is."
+        f"This scale decides; one of up to {case.shown(verdict.resolution_enough, finer=1)} "
+        "resolution would, with all other doubt as it is."
     )
 
 
@@ -212,11 +212,11 @@ def _sentences(case: Case, result: WeighedIn) -> tuple[str, ...]:
             )
     else:
         says.append(
-            f"In {shown(result.charged, 'SI')} of {shown(result.nameplate, 'SI')}: "
-            f"{result.verdict.word} (±{shown(result.budget.expanded, 'SI')}, k = 2)."
+            f"In {case.shown(result.charged)} of {case.shown(result.nameplate)}: "
+            f"{result.verdict.word} (±{case.shown(result.budget.expanded)}, k = 2)."
         )
         if result.verdict.word == "scale too coarse to tell":
-            says.append(_finer(result.verdict))
+            says.append(_finer(case, result.verdict))
     assert case.refrigerant is not None
     way = charge.withdraw_as(case.refrigerant.kind)
     drawn = {line.text("drawn_as") for line in case.step("weigh_in").lines("lines")}
@@ -225,7 +225,7 @@ def _sentences(case: Case, result: WeighedIn) -> tuple[str, ...]:
     return tuple(says)
 
 
-def _finer(verdict: Verdict) -> str:
+def _finer(case: Case, verdict: Verdict) -> str:
     if verdict.resolution_enough is None:
         return "No finer scale alone would decide: repeatability, gain or hose doubt are too large."
-    return f"A scale of {shown(verdict.resolution_enough, 'SI')} resolution would decide."
+    return f"A scale of {case.shown(verdict.resolution_enough)} resolution would decide."

@@ -8,6 +8,7 @@ from chargebench.steps import (
     closing,
     evacuation,
     losing,
+    maker,
     nameplate,
     pressure_test,
     recovery,
@@ -43,6 +44,7 @@ _REFUSALS: Mapping[str, Callable[[Case], dict[str, str]]] = {
     "recovery": recovery.refusals,
     "evacuation": evacuation.refusals,
     "weigh_in": weigh_line.refusals,
+    "support": maker.refusals,
 }
 
 components = searching.components

@@ -16,13 +16,14 @@ from chargebench.units.registry import (
     mg,
     ureg,
 )
-from chargebench.units.shown import System, shown, unit_for
+from chargebench.units.shown import YEARLY, System, brief, digits, shown, unit_for
 from chargebench.units.tables import RULES, Kind
 
 __all__ = [
     "EXACT_MG",
     "RULES",
     "STANDARD_ATMOSPHERE",
+    "YEARLY",
     "Kind",
     "Q",
     "Quantity",
@@ -30,6 +31,8 @@ __all__ = [
     "System",
     "absolute",
     "air_pressure_at",
+    "brief",
+    "digits",
     "dimensions",
     "from_mg",
     "mass_mg",

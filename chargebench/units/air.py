@@ -33,7 +33,7 @@ def absolute(reading: Reading, air_pressure: Quantity) -> Quantity:
     if total.m_as("Pa") < 0:
         raise ReadingRefused(
             f"“{reading.text}” is below a perfect vacuum where the air has "
-            f"{show(air_pressure, 'kPa', 1)}; check the sign and the unit."
+            f"{show(air_pressure, str(reading.pint_unit), 2)}; check the sign and the unit."
         )
     return total
 

@@ -17,7 +17,7 @@ _Choice = tuple[float, str, int]  # used from this size on (in its own unit), un
 _CHOICES: dict[str, dict[System, tuple[_Choice, ...]]] = {
     "[mass]": {
         "SI": ((1, "kg", 3), (0, "g", 1)),
-        "IP": ((1, "lb", 2), (0, "oz", 2)),
+        "IP": ((1, "lb", 2), (1, "oz", 2), (0, "oz", 3)),
     },
     "[pressure]": {
         "SI": ((0.02, "bar", 2), (0, "Pa", 1)),
@@ -65,16 +65,36 @@ def unit_for(quantity: Quantity, system: System) -> tuple[str, int]:
     raise AssertionError(quantity)
 
 
+# Losses are spoken of by the year, in the small unit of mass whatever their size.
+YEARLY: dict[System, tuple[str, str]] = {"SI": ("g / year", "g/yr"), "IP": ("oz / year", "oz/yr")}
+
+
+def digits(value: float, count: int) -> str:
+    """A number rounded to its first digits, never written with a power of ten."""
+    return f"{float(f'{value:.{count}g}'):.10g}"
+
+
+def brief(quantity: Quantity, system: System) -> str:
+    """Text of a chosen limit in the shop's units, without zeros at its end: 3 K, 5.4 °F."""
+    number, _, label = shown(quantity, system).partition(" ")
+    return f"{number.rstrip('0').rstrip('.') if '.' in number else number} {label}".strip()
+
+
 _PRESSURE_DIFFERENCES: dict[System, tuple[str, int, str]] = {
     "SI": ("kPa", 1, "kPa"),
     "IP": ("psi", 2, "psi"),
 }
 
 
-def shown(quantity: Quantity, system: System, *, like: Quantity | None = None) -> str:
-    """Text of a quantity in the shop's units; `like` lends its unit to an uncertainty or limit."""
+def shown(
+    quantity: Quantity, system: System, *, like: Quantity | None = None, finer: int = 0
+) -> str:
+    """Text of a quantity in the shop's units; `like` lends its unit to an uncertainty or limit.
+
+    `finer` gives more places to what is small beside its unit.
+    """
     if str(quantity.units) == "kilopascal":
         unit, places, label = _PRESSURE_DIFFERENCES[system]
         return f"{show(quantity, unit, places).split(' ', maxsplit=1)[0]} {label}"
     unit, places = unit_for(quantity if like is None else like, system)
-    return show(quantity, unit, places)
+    return show(quantity, unit, places + finer)

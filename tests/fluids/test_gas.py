@@ -75,7 +75,8 @@ def test_that_vapour_at_its_dew_point_has_the_density_of_the_saturation_curve(na
         ),
         (
             "R454B", -68, 0.1,
-            "R454B saturation is known here from −65.0 °C to 70.7 °C; got −68.0 °C.",
+            ("R454B saturation is known here from −65.0 °C (−85.0 °F) to 70.7 °C (159.2 °F); "
+            "got −68.0 °C (−90.4 °F)."),
         ),
     ],
 )  # fmt: skip

@@ -85,14 +85,29 @@ def test_that_the_ends_of_the_domain_are_inside_in_any_unit(name: str) -> None:
 @pytest.mark.parametrize(
     ("name", "celsius", "said"),
     [
-        ("R290", 95, "R290 saturation is known here from −80.0 °C to 90.0 °C; got 95.0 °C."),
-        ("R290", -90, "R290 saturation is known here from −80.0 °C to 90.0 °C; got −90.0 °C."),
+        (
+            "R290",
+            95,
+            (
+                "R290 saturation is known here from −80.0 °C (−112.0 °F) to 90.0 °C (194.0 °F); "
+                "got 95.0 °C (203.0 °F)."
+            ),
+        ),
+        (
+            "R290",
+            -90,
+            (
+                "R290 saturation is known here from −80.0 °C (−112.0 °F) to 90.0 °C (194.0 °F); "
+                "got −90.0 °C (−130.0 °F)."
+            ),
+        ),
         (
             "R744",
             40,
             (
-                "R744 saturation is known here from −56.6 °C to 30.9 °C; got 40.0 °C. "
-                "Above its critical temperature of 31.0 °C it does not boil."
+                "R744 saturation is known here from −56.6 °C (−69.8 °F) to 30.9 °C (87.6 °F); "
+                "got 40.0 °C (104.0 °F). Above its critical temperature of 31.0 °C (87.8 °F) it "
+                "does not boil."
             ),
         ),
     ],
@@ -112,10 +127,10 @@ def test_that_a_temperature_outside_is_refused(name: str, celsius: float, said: 
 @pytest.mark.parametrize(
     ("pressure", "got"),
     [
-        (Q(50, "bar"), "5\u202f000 kPa"),
-        (Q(5, "kPa"), "5.0 kPa"),
-        (Q(-1, "kPa"), "−1.0 kPa"),
-        (Q(0, "Pa"), "0.0 kPa"),
+        (Q(50, "bar"), "5\u202f000 kPa (725.2 psi)"),
+        (Q(5, "kPa"), "5.0 kPa (0.7 psi)"),
+        (Q(-1, "kPa"), "−1.0 kPa (−0.1 psi)"),
+        (Q(0, "Pa"), "0.0 kPa (0.0 psi)"),
     ],
 )
 def test_that_a_pressure_outside_is_refused(pressure: object, got: str) -> None:
@@ -126,8 +141,8 @@ def test_that_a_pressure_outside_is_refused(pressure: object, got: str) -> None:
         with pytest.raises(OutsideDomain) as refusal:
             asked(pressure)  # type: ignore[arg-type]
         assert str(refusal.value) == (
-            f"R290 {line} temperature is known here from 13.0 kPa to 3\u202f764 kPa, absolute; "
-            f"got {got}."
+            f"R290 {line} temperature is known here from 13.0 kPa (1.9 psi) to 3\u202f764 kPa "
+            f"(545.9 psi), absolute; got {got}."
         )
 
 

@@ -28,8 +28,8 @@ SURFACES: dict[str, Any] = {
 
 def ran(step: str = "as_found", maker: Any = (), **typed: Any) -> Case:
     figures = [
-        {"what": what, "expected": expected, "given_by": "service sheet"}
-        for what, expected in maker
+        {"reading": of, "expected": expected, "tolerance": tolerance, "given_by": "service sheet"}
+        for of, expected, tolerance in maker
     ]
     return case({step: {**SURFACES, **typed}, "support": {"figures": figures}})
 
@@ -95,31 +95,88 @@ def test_that_there_is_no_table_with_nothing_to_hold_beside() -> None:
     assert beside.table(case(), "as_found", [other()]) is None
 
 
+# 14 K today, from surfaces: 2 K either side more.
 @pytest.mark.parametrize(
-    ("expected", "middle"),
-    [("6 K", 6), ("5 to 8 K", 6.5), ("9 \u2013 18 °F", 7.5), ("9 F to 9 F", 5)],
+    ("expected", "tolerance", "told", "marked"),
+    [
+        ("9 K", "", "9.0 K", False),
+        ("8.9 K", "", "8.9 K", True),
+        ("10 K", "2 K", "10.0 K ± 2.0 K", False),
+        ("10 K", "1.9 K", "10.0 K ± 1.9 K", True),
+        ("8 to 12 K", "", "10.0 K ± 2.0 K", False),
+        ("8 \u2013 11.8 K", "", "9.9 K ± 1.9 K", True),
+        ("18 °F", "3.6 F", "10.0 K ± 2.0 K", False),
+    ],
 )
-def test_that_the_makers_figure_is_what_evidence_is_held_against(
-    expected: str, middle: float
+def test_that_the_makers_figure_is_what_readings_are_held_against(
+    expected: str, tolerance: str, told: str, marked: bool
 ) -> None:
-    given = ran(maker=[("superheat, box at -20 °C", expected)])
-    told = " ".join(each.reading for each in steps.work_out(given, "as_found").result.evidence)
-    assert f"(service sheet: {middle:.1f} K" in told
+    given = ran(maker=[("superheat", expected, tolerance)])
+    evidence = steps.work_out(given, "as_found").result.evidence
+    assert f"(service sheet: {told}" in " ".join(each.reading for each in evidence)
     cell = rows(table(given))["Superheat"][1]
-    assert (cell.value, cell.marked) == (expected, abs(14 - middle) > 5)
+    assert cell.value == (f"{expected} ± {tolerance}" if tolerance else expected)
+    assert cell.marked is marked
+    assert "service sheet" in cell.why
+
+
+# 0 bar gauge is the air's 1.01325 bar; 10 psi are 68.9 kPa (NIST SP 811, B.8).
+@pytest.mark.parametrize(
+    ("of", "key", "today", "expected", "tolerance", "marked"),
+    [
+        ("suction pressure", "suction_pressure", "20 psig", "10 psig", "10 psi", False),
+        ("suction pressure", "suction_pressure", "20 psig", "10 psig", "9.9 psi", True),
+        ("suction pressure", "suction_pressure", "20 psig", "10 psig", "", False),
+        ("suction pressure", "suction_pressure", "34.7 psia", "8 to 20.1 psig", "", False),
+        ("compressor current", "current", "0.9 A", "0.65 to 0.80 A", "", True),
+        ("compressor current", "current", "0.8 A", "0.65 to 0.80 A", "", False),
+        ("box temperature", "box", "-16 °C", "0 °F", "3 °F", True),
+        ("box temperature", "box", "-16 °C", "0 °F", "2 K", False),
+    ],
+)
+def test_that_single_readings_are_held_against_the_makers_own_tolerance(
+    of: str, key: str, today: str, expected: str, tolerance: str, marked: bool
+) -> None:
+    given = ran(maker=[(of, expected, tolerance)], **{key: today})
+    label = STEPS["as_found"].field(key).label
+    assert rows(table(given))[label][1].marked is marked
+
+
+def test_that_figures_of_no_reading_stand_in_the_makers_words() -> None:
+    lines = [
+        {"what": "superheat", "expected": "2 K"},  # as job files and entries had it before
+        {"what": "pull-down to 5 °C", "expected": "under 90 min"},
+        {"reading": "superheat", "expected": "12 K"},
+        {"reading": "superheat", "what": "box at 0 °C", "expected": "14 K"},
+    ]
+    given = case({"as_found": SURFACES, "support": {"figures": lines}})
+    found = rows(table(given))
+    assert found["superheat"][1].value == "2 K"
+    assert found["pull-down to 5 °C"][1].value == "under 90 min"
+    assert found["Superheat"][1].value == "12 K"
+    assert found["superheat, box at 0 °C"][1].value == "14 K"
+    assert steps.refusals(given, "support") == {}
 
 
 @pytest.mark.parametrize(
-    ("what", "expected"),
-    [("superheat", "warm"), ("superheat", "5 to 8 to 9 K"), ("suction pressure", "2 to 5 psig")],
+    ("line", "field", "says"),
+    [
+        ({"expected": "6 K"}, "reading", "Expected the reading it is of"),
+        ({"reading": "superheat", "expected": "warm"}, "expected", "Expected a temperature diff"),
+        ({"reading": "superheat", "expected": "5 to 8 to 9 K"}, "expected", "or two"),
+        ({"reading": "superheat", "expected": "8 to 5 K"}, "expected", "the lower"),
+        ({"reading": "box temperature", "expected": "4 K to 2 °C"}, "expected", "the same unit"),
+        ({"reading": "suction pressure", "expected": "5 K"}, "expected", "unit of temperature"),
+        ({"reading": "superheat", "expected": "6 K", "tolerance": "some"}, "tolerance", "Expected"),
+        ({"reading": "superheat", "expected": "6 K", "tolerance": "-1 K"}, "tolerance", "above"),
+    ],
 )
-def test_that_other_figures_of_the_maker_stand_in_the_makers_words(
-    what: str, expected: str
+def test_that_a_makers_figure_that_can_not_be_compared_is_refused(
+    line: dict[str, str], field: str, says: str
 ) -> None:
-    given = ran(maker=[(what, expected)])
-    assert rows(table(given))[what][1].value == expected
-    told = " ".join(each.reading for each in steps.work_out(given, "as_found").result.evidence)
-    assert "service sheet" not in told
+    refused = steps.refusals(case({"support": {"figures": [line]}}), "support")
+    assert says in refused.pop(f"figures[0].{field}")
+    assert not refused
 
 
 def test_that_the_evidence_is_a_table_of_faults_by_readings() -> None:

@@ -151,14 +151,14 @@ def test_that_what_is_no_single_reading_is_refused(kind: Kind, text: str) -> Non
 
 
 def test_that_a_vacuum_deeper_than_the_air_is_refused() -> None:
-    # 29.92 inHg is the air at sea level; at 2000 m it is 23.48 inHg (79 495 Pa).
+    # 29.92 inHg is the air at sea level; at 2000 m it is 23.47 inHg (79 495 Pa).
     deep = read(Kind.PRESSURE, "-25 inHg")
     assert absolute(deep, air_pressure_at(Q(0, "m"))).m_as("inHg") == pytest.approx(4.92, abs=0.01)
     with pytest.raises(ReadingRefused) as refusal:
         absolute(deep, air_pressure_at(Q(2_000, "m")))
     assert str(refusal.value) == (
-        "“-25 inHg” is below a perfect vacuum where the air has 79.5 kPa(a); check the sign and "
-        "the unit."
+        "“-25 inHg” is below a perfect vacuum where the air has 23.47 inHg(a); check the sign "
+        "and the unit."
     )
 
 

@@ -29,7 +29,7 @@ SCRIPT: dict[str, str] = {
     "nameplate": "R290>3.0 oz>2 g>150 psig>>TF-2D>21C-04417>24 m²>2.8 m>2025-09-12>" + _LONG,
     "as_found": "1013 hPa>R290>y>2.8 psig>27 F>151 psig>79 F>71 °C>33 °C>-37 °C>-14 °C>",
     "findings": _LONG * 4 + ">" + _LONG + ">" + _LONG * 2,
-    "support": "suction pressure>2 to 5 psig>service sheet>",
+    "support": "suction p>box at -20 °C>2 to 5 psig>0.5 psi>service sheet>",
     "time_and_parts": ">>40 min>filter drier>032>1>replaced",
 }
 

@@ -4,6 +4,23 @@ from chargebench.steps.form import Asks, Field, Form
 from chargebench.steps.forms.common import SAFETY_LIST, reading
 from chargebench.units import Kind
 
+# What a maker's figure can be of: as chosen -> key of the reading or difference, and its kind.
+MAKERS_READINGS: dict[str, tuple[str, Kind]] = {
+    "superheat": ("superheat", Kind.DIFFERENCE),
+    "subcooling": ("subcooling", Kind.DIFFERENCE),
+    "condensing over ambient": ("condensing_split", Kind.DIFFERENCE),
+    "air over evaporating": ("evaporator_difference", Kind.DIFFERENCE),
+    "suction pressure": ("suction_pressure", Kind.PRESSURE),
+    "condensing pressure": ("discharge_pressure", Kind.PRESSURE),
+    "box temperature": ("box", Kind.TEMPERATURE),
+    "suction line temperature": ("suction_line", Kind.TEMPERATURE),
+    "liquid line temperature": ("liquid_line", Kind.TEMPERATURE),
+    "discharge line temperature": ("discharge_line", Kind.TEMPERATURE),
+    "condenser surface": ("condenser_surface", Kind.TEMPERATURE),
+    "evaporator surface, inlet": ("evaporator_inlet", Kind.TEMPERATURE),
+    "evaporator surface, outlet": ("evaporator_outlet", Kind.TEMPERATURE),
+    "compressor current": ("current", Kind.CURRENT),
+}
 SUPPORT = Form(
     "support",
     "Maker",
@@ -15,14 +32,15 @@ SUPPORT = Form(
             Asks.LINES,
             fields=(
                 Field(
-                    "what",
-                    "Figure",
-                    required=True,
-                    example="superheat, box at -20 °C",
-                    hint="Superheat, subcooling, condensing over ambient and air over evaporating "
-                    "are held against today's readings.",
+                    "reading",
+                    "Of the reading",
+                    Asks.CHOICE,
+                    choices=tuple(MAKERS_READINGS),
+                    hint="Held against today's; a figure of another kind stands in words below.",
                 ),
-                Field("expected", "Expected", required=True, example="5 to 8 K"),
+                Field("what", "What, or under which conditions", example="box at -20 °C"),
+                Field("expected", "Expected", required=True, example="6 K, or 5 to 8 K"),
+                Field("tolerance", "Tolerance, either side", example="1.5 K"),
                 Field("given_by", "Given by", example="service sheet, support line"),
             ),
         ),
