@@ -5,7 +5,7 @@ import os
 import re
 import sys
 from collections.abc import Callable, Sequence
-from datetime import date
+from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -169,6 +169,16 @@ def _restore(arguments: argparse.Namespace) -> int:
     return 0
 
 
+def _rescue(arguments: argparse.Namespace) -> int:
+    from chargebench.desk import where
+    from chargebench.ledger import rescue
+
+    rescued = rescue(arguments.shop or where.shop_file(), arguments.out, datetime.now(UTC))
+    for sentence in rescued.sentences:
+        print(sentence, file=sys.stderr if sentence in rescued.missing else sys.stdout)
+    return 0 if rescued.whole else 1
+
+
 def _day(text: str) -> date:
     try:
         return date.fromisoformat(text)
@@ -219,6 +229,13 @@ def _parser() -> argparse.ArgumentParser:
     command("backup", _backup, "keep a copy of the shop file beside it")
     restore = command("restore", _restore, "go back to a backup; the present file is kept aside")
     restore.add_argument("copy", type=Path, metavar="BACKUP")
+    rescue = command(
+        "rescue",
+        _rescue,
+        "read what can be read of a damaged shop file and its backups into a new file; "
+        "ends with 0 only where no entry is missing",
+    )
+    rescue.add_argument("--out", type=Path, required=True, metavar="NEW")
     return parser
 
 

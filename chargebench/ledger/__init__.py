@@ -21,6 +21,7 @@ from chargebench.ledger.handover import HANDED_OVER, TakenOver
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance, HistoryRow
+from chargebench.ledger.rescue import Rescued, rescue
 from chargebench.ledger.restoring import restore
 from chargebench.ledger.sameness import ALIKE, SAME, decision, pair_id
 from chargebench.ledger.scan import Checkpoint, Problem
@@ -47,6 +48,7 @@ __all__ = [
     "NewEntry",
     "Problem",
     "Reader",
+    "Rescued",
     "TakenOver",
     "Transfer",
     "UsageRow",
@@ -59,5 +61,6 @@ __all__ = [
     "mass_words",
     "new_id",
     "pair_id",
+    "rescue",
     "restore",
 ]

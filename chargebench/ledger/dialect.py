@@ -46,6 +46,11 @@ def put(table: Any) -> Insert:
     return statement.on_conflict_do_update(index_elements=keys, set_=rest)
 
 
+def put_new(table: Any) -> Insert:
+    """Statement that writes a row where none of its keys is there yet."""
+    return insert(table).on_conflict_do_nothing()
+
+
 def starts_with(column: ColumnElement[str], prefix: str) -> ColumnElement[bool]:
     """Condition that an index can serve, unlike LIKE under SQLite's case rules."""
     if not prefix:
@@ -137,6 +142,20 @@ def use_wal(connection: Connection) -> None:
         raise DBAPIError("PRAGMA journal_mode=WAL", None, problem) from problem
 
 
+def fold(connection: Connection) -> bool:
+    """Fold the WAL into the file, which then stands alone; not while somebody else has it open.
+
+    So a file whose head says WAL, with no WAL beside it, was in use when it was copied.
+    """
+    raw = connection.connection.driver_connection
+    assert isinstance(raw, sqlite3.Connection)
+    try:
+        raw.execute("PRAGMA busy_timeout=0")
+        return bool(raw.execute("PRAGMA journal_mode=DELETE").fetchone()[0] == "delete")
+    except sqlite3.Error:
+        return False
+
+
 def missing_guards(connection: Connection) -> list[str]:
     """Append-only guards that are not there as they were made."""
     rows = connection.exec_driver_sql("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'")
@@ -179,7 +198,10 @@ _READ_ONLY = (
     "it or its folder can not be written to. Move it to a folder you may write in, "
     "or change its rights"
 )
-_DAMAGED = "it is damaged. Restore the newest backup; the present file is kept aside"
+_DAMAGED = (
+    "it is damaged. Restore the newest backup, the present file is kept aside; or bring what can "
+    "be read of both into a new file: chargebench rescue --shop OLD --out NEW"
+)
 _SAYS = {
     "SQLITE_FULL": "the disk is full. Free some space and do it again",
     "SQLITE_BUSY": "another program is writing to it. Close that window or tool and do it again",

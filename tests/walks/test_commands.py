@@ -269,3 +269,17 @@ def test_that_the_program_runs_as_a_module(run: Prompt) -> None:
     )
     assert (done.returncode, done.stderr) == (0, "")
     assert "entries were read" in done.stdout
+
+
+def test_that_a_damaged_shop_is_rescued_into_a_new_file(run: Prompt, tmp_path: Path) -> None:
+    content = run.shop.read_bytes()
+    run.shop.write_bytes(content[: len(content) * 4 // 5])
+    _refused(run.on_shop("verify"), "damaged", "chargebench rescue")
+    out = tmp_path / "rescued.chargebench"
+    said = run.on_shop("rescue", "--out", out)
+    assert "entries were read" in said.out
+    assert (said.code == 0) == (said.err == "")
+    assert ("can not be read" in said.err) == (said.code == 1)
+    found = run("verify", "--shop", out)
+    assert (found.code == 0) == (said.code == 0)
+    _refused(run.on_shop("rescue", "--out", out), "is there already")
