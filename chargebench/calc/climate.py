@@ -1,11 +1,14 @@
 """Tonnes of CO2 equivalent and the leak checks that hang on them."""
 
+import math
+from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from decimal import Decimal
 
 from chargebench.calc.compare import above, at_least
 from chargebench.calc.dates import after
+from chargebench.calc.duty import Done, Duty, periodic
 from chargebench.rules import Climate, Figure, LeakCheck, ServiceBan
 from chargebench.units import Q, Quantity, dimensions
 
@@ -18,6 +21,16 @@ class CheckInterval:
     by: tuple[LeakCheck, ...]  # the row reached by CO2e and the row reached by HFO mass
     exempt: Figure | None  # the hermetic limit below which no check is owed
     detection_compulsory: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Recheck:
+    """A test of a repaired leak with the equipment running."""
+
+    on: date
+    tight: bool
+    ran: Quantity | None = None  # since the repair, where it was said
+    entry: int = 0
 
 
 @dimensions(mass="[mass]")
@@ -121,48 +134,79 @@ def _still_owed(amount: Quantity, limit: Figure | None) -> bool:
     return limit is None or at_least(amount, limit.quantity)
 
 
-def next_check(last: date, interval: CheckInterval) -> date | None:
-    """Day by which the next leak check is due.
+def check_duties(
+    since: date, interval: CheckInterval, checks: Sequence[Done], entries: tuple[int, ...] = ()
+) -> tuple[Duty, ...]:
+    """Leak checks owed by a circuit, those done and the next.
 
     Parameters
     ----------
-    last : date
-        Day of the last check, or of installation.
+    since : date
+        Day of installation, or from which the circuit is known.
     interval : CheckInterval
         As found by `check_interval`.
+    checks : sequence of Done
+        Checks of the whole circuit.
+    entries : tuple of int
+        Entries from which `since` is known.
 
     Returns
     -------
-    date or None
+    tuple of Duty
         None where no check is owed.
 
     Source
     ------
-    EU2024/573, article 5.
+    EU2024/573, article 5(6).
     """
-    return None if interval.every is None else after(last, interval.every)
+    if interval.every is None:
+        return ()
+    return periodic("leak check", since, interval.every, checks, entries=entries)
 
 
-def recheck_by(repaired_on: date, rule: Climate) -> date:
-    """Last day for the check of a repaired leak.
+def recheck_duty(repaired: Done, rule: Climate, rechecks: Sequence[Recheck]) -> Duty:
+    """The check that a repaired leak is closed.
 
     Parameters
     ----------
-    repaired_on : date
-        Day of the repair.
+    repaired : Done
+        Day of the repair and its entry.
     rule : Climate
         The rule set's checks; its `recheck_earliest` says how long the circuit runs before.
+    rechecks : sequence of Recheck
+        Tests on record. One that says how long the equipment ran is held to that; one that does
+        not counts from so many whole days later.
 
     Returns
     -------
-    date
-        The day.
+    Duty
+        Ended by the first good test that is not too early.
 
     Source
     ------
     EU2024/573, article 4(5).
     """
-    return after(repaired_on, rule.recheck_latest)
+    entries = (repaired.entry,) if repaired.entry else ()
+    owed = Duty(
+        "check after repair",
+        after(repaired.on, rule.recheck_latest),
+        repaired.on,
+        rule.recheck_latest,
+        entries,
+    )
+    for one in sorted(rechecks, key=lambda each: each.on):
+        if one.tight and one.on >= repaired.on and _ran_long_enough(one, repaired.on, rule):
+            return owed.ended(one.on, "found tight", one.entry)
+    return owed
+
+
+def _ran_long_enough(one: Recheck, repaired_on: date, rule: Climate) -> bool:
+    if rule.recheck_earliest is None:
+        return True
+    earliest = rule.recheck_earliest.quantity
+    if one.ran is not None:
+        return at_least(one.ran, earliest)
+    return one.on >= repaired_on + timedelta(days=math.ceil(earliest.m_as("day")))
 
 
 def service_ban(

@@ -8,8 +8,8 @@ from pathlib import Path
 
 from chargebench import flags
 from chargebench.calc import leak_rate
+from chargebench.desk.due import DueDates
 from chargebench.desk.jobs import AFTER_CLOSING
-from chargebench.desk.leakrates import LeakRates
 from chargebench.desk.views import UsageTotal
 from chargebench.errors import StorageRefused
 from chargebench.flags import Flag
@@ -21,7 +21,7 @@ UsageKey = tuple[int, int, int]
 EVERYTHING = Filters()
 
 
-class Records(LeakRates):
+class Records(DueDates):
     """What was recorded, and what it comes to."""
 
     def usage(

@@ -8,17 +8,20 @@ from chargebench.reports.content import (
     BalanceRecord,
     CylinderLine,
     JobRecord,
-    LeakRateLine,
     StepRecord,
     Tick,
 )
+from chargebench.reports.dated import DueLine, LeakRateAt, LeakRateLine, RetentionLine
 
 __all__ = [
     "AuditContent",
     "BalanceRecord",
     "CylinderLine",
+    "DueLine",
     "JobRecord",
+    "LeakRateAt",
     "LeakRateLine",
+    "RetentionLine",
     "StepRecord",
     "Tick",
 ]

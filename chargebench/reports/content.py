@@ -6,6 +6,7 @@ from datetime import date, datetime
 
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
+from chargebench.reports.dated import DueLine, LeakRateLine, RetentionLine
 from chargebench.rules import ChecklistLine, RuleSet
 from chargebench.steps import NOT_WORKED, Answers, Case, Figure, Typed, Worked
 
@@ -86,24 +87,6 @@ class CylinderLine:
 
 
 @dataclass(frozen=True, slots=True)
-class LeakRateLine:
-    """An equipment's leak rate against its threshold."""
-
-    equipment_id: str
-    name: str
-    refrigerant: str
-    full_charge_mg: int
-    annualizing_pct: float | None
-    rolling_pct: float | None
-    threshold_pct: float | None
-    regulation: str
-    over: bool
-    added_on: date | None = None
-    due: tuple[tuple[str, date], ...] = ()
-    additions: tuple[tuple[date, int], ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
 class BalanceRecord:
     """What a place held of a refrigerant at the period's two ends."""
 
@@ -136,6 +119,8 @@ class AuditContent:
     balances: tuple[BalanceRecord, ...] = ()
     cylinders: tuple[CylinderLine, ...] = ()
     leak_rates: tuple[LeakRateLine, ...] = ()
+    due: tuple[DueLine, ...] = ()
+    retention: tuple[RetentionLine, ...] = ()
     flags: tuple[Flag, ...] = ()  # all that stand, those of jobs among them
     verification: tuple[str, ...] = ()
 

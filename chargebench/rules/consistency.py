@@ -42,6 +42,8 @@ def _leak_rate(rule_set: RuleSet, place: Place) -> None:
     for number, regulation in enumerate(rule_set.leak_rate.regulations):
         here = place / number
         _one_of(regulation.scope, ("ozone-depleting", "HFC or GWP"), here / "scope")
+        counted = here / "inspected_from"
+        _one_of(regulation.inspected_from, ("exceedance", "follow-up"), counted)
         if "other" not in regulation.thresholds:
             (here / "thresholds").refuse("expected a row “other” for categories not named.")
         if regulation.scope == "HFC or GWP" and regulation.gwp_above is None:

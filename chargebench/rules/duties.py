@@ -51,6 +51,7 @@ class Inspection:
     charge_from: Mass
     every: CalendarSpan
     until: str
+    ends_after: CalendarSpan | None = None  # so long without going over
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +78,10 @@ class Regulation:
     excludes: Words | None = None
     first_days: CalendarSpan | None = None
     detection_from: Mass | None = None
+    detection_check: CalendarSpan | None = None  # of a system that stands in for inspections
+    extension_after_delivery: CalendarSpan | None = None  # of parts that were waited for
+    presumed_repaired: CalendarSpan | None = None  # so long without an addition
+    inspected_from: str = "exceedance"  # or "follow-up": from when inspections are counted
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,6 +89,7 @@ class LeakRate:
     """Leak repair regulations of a jurisdiction."""
 
     merge_window: CalendarSpan
+    seasonal_within: CalendarSpan
     regulations: tuple[Regulation, ...]
 
     def regulation(self, key: str) -> Regulation:

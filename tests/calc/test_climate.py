@@ -10,12 +10,13 @@ from hypothesis import strategies as st
 from chargebench import rules
 from chargebench.calc.climate import (
     CheckInterval,
+    check_duties,
     check_interval,
-    next_check,
-    recheck_by,
+    recheck_duty,
     service_ban,
     tonnes_co2e,
 )
+from chargebench.calc.duty import Done
 from chargebench.rules import Climate
 from chargebench.units import Q, Quantity
 
@@ -154,14 +155,17 @@ def test_that_more_tonnes_are_never_checked_less_often(one: float, other: float)
 
 
 def test_that_the_next_check_is_calendar_months_later() -> None:
-    assert next_check(date(2026, 8, 31), interval(50)) == date(2027, 2, 28)
-    assert next_check(date(2026, 8, 31), interval(5)) == date(2027, 8, 31)
-    assert next_check(date(2026, 8, 31), interval(1)) is None
+    def following(tonnes: float) -> list[date]:
+        return [duty.due for duty in check_duties(date(2026, 8, 31), interval(tonnes), ())]
+
+    assert following(50) == [date(2027, 2, 28)]
+    assert following(5) == [date(2027, 8, 31)]
+    assert following(1) == []
 
 
 # Regulation 2024/573 article 4(5): not before 24 h of running, not later than one month.
 def test_that_a_repair_is_checked_again_within_a_month() -> None:
-    assert recheck_by(date(2026, 1, 31), climate()) == date(2026, 2, 28)
+    assert recheck_duty(Done(date(2026, 1, 31)), climate(), ()).due == date(2026, 2, 28)
     earliest = climate().recheck_earliest
     assert earliest is not None
     assert earliest.quantity.m_as("hour") == 24

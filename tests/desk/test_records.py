@@ -150,7 +150,7 @@ def test_that_a_second_addition_is_annualized_by_its_days(stocked: Desk) -> None
     assert (line.over, line.added_on) == (True, date(2026, 5, 13))
     # 30 days for the repair, 10 more for the follow-up test (84.106(d), (e)).
     assert dict(line.due)["repair"] == date(2026, 6, 12)
-    assert dict(line.due)["follow-up test"] == date(2026, 6, 22)
+    assert dict(line.due)["follow-up verification test"] == date(2026, 6, 22)
     (flag,) = (each for each in stocked.all_flags() if each.key == "leak-rate-over")
     assert flag.says.startswith("Walk-in leaks 50.0 % a year, over the threshold of 20 %.")
     assert flag.says.endswith("by 2026-06-12.")

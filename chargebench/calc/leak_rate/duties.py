@@ -43,6 +43,7 @@ class Chronic:
     share: Quantity
     is_chronic: bool
     report_due: date | None
+    reached_on: date | None = None
 
 
 def over_threshold(rate: Quantity, threshold: Figure) -> bool:
@@ -233,9 +234,15 @@ def chronic(
     ------
     40CFR82F, 82.157(j); 40CFR84.106, (j).
     """
-    counted = (one.mass for one in additions if one.on.year == year and not one.not_counted)
-    total: Quantity = sum(counted, Q(0.0, full_charge.units))
+    total, reached_on = Q(0.0, full_charge.units), None
+    counted = [one for one in additions if one.on.year == year and not one.not_counted]
+    for one in sorted(counted, key=lambda addition: addition.on):
+        total = total + one.mass
+        if reached_on is None and at_least(
+            share_of_charge(total, full_charge), rule.chronic_share.quantity
+        ):
+            reached_on = one.on
     share = share_of_charge(total, full_charge)
-    reached = at_least(share, rule.chronic_share.quantity)
+    reached = reached_on is not None
     due = date.fromisoformat(f"{year + 1}-{rule.chronic_report_by.value}") if reached else None
-    return Chronic(share, reached, due)
+    return Chronic(share, reached, due, reached_on)

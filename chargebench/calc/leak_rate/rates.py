@@ -1,7 +1,7 @@
 """Leak rates by the annualizing and the rolling average method."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from chargebench.calc.dates import after
@@ -19,6 +19,7 @@ class Addition:
     on: date
     mass: Quantity
     not_counted: str = ""  # "retrofit", "new installation", "seasonal variance": outside the rate
+    entries: tuple[int, ...] = ()  # numbers of the entries it is the sum of
 
 
 @dimensions(added="[mass]", full_charge="[mass]")
@@ -135,14 +136,41 @@ def rolling(
     ------
     40CFR82F, 82.152 (leak rate, rolling average method); 82.157(b) for what is not counted.
     """
+    start = rolling_start(on, last_good_follow_up=last_good_follow_up, counted_from=counted_from)
+    counted = (one.mass for one in additions if start <= one.on <= on and not one.not_counted)
+    total: Quantity = sum(counted, Q(0.0, full_charge.units))
+    return share_of_charge(total, full_charge)
+
+
+def rolling_start(
+    on: date, *, last_good_follow_up: date | None = None, counted_from: date | None = None
+) -> date:
+    """First day whose additions count in the rolling average of a day.
+
+    Parameters
+    ----------
+    on : date
+        Day of the computation.
+    last_good_follow_up : date, optional
+        Follow-up test that showed every leak repaired; the count begins the day after.
+    counted_from : date, optional
+        First day that counts at all.
+
+    Returns
+    -------
+    date
+        At most 365 days back.
+
+    Source
+    ------
+    40CFR82F, 82.152 (leak rate, rolling average method).
+    """
     start = on - timedelta(days=YEAR_DAYS)
     if counted_from is not None:
         start = max(start, counted_from)
     if last_good_follow_up is not None:
         start = max(start, last_good_follow_up + timedelta(days=1))
-    counted = (one.mass for one in additions if start <= one.on <= on and not one.not_counted)
-    total: Quantity = sum(counted, Q(0.0, full_charge.units))
-    return share_of_charge(total, full_charge)
+    return start
 
 
 def merged(additions: Sequence[Addition], window: Figure) -> tuple[Addition, ...]:
@@ -168,7 +196,8 @@ def merged(additions: Sequence[Addition], window: Figure) -> tuple[Addition, ...
     for one in sorted(additions, key=lambda addition: addition.on):
         for place, event in enumerate(events):
             if one.not_counted == event.not_counted and one.on <= after(event.on, window):
-                events[place] = Addition(event.on, event.mass + one.mass, event.not_counted)
+                entries = (*event.entries, *one.entries)
+                events[place] = replace(event, mass=event.mass + one.mass, entries=entries)
                 break
         else:
             events.append(one)
@@ -202,26 +231,3 @@ def days_since_last(additions: Sequence[Addition], on: date, regulation: Regulat
     if earlier:
         return (on - max(earlier)).days
     return int(first.value) if first is not None else None
-
-
-@dimensions(removed="[mass]", added_back="[mass]")
-def beyond_seasonal_variance(*, removed: Quantity, added_back: Quantity) -> Quantity:
-    """What was added back beyond a seasonal removal and so counts in the leak rate.
-
-    Parameters
-    ----------
-    removed : Quantity [kg]
-        Mass taken out for the season.
-    added_back : Quantity [kg]
-        Mass put back within the same twelve months.
-
-    Returns
-    -------
-    Quantity [kg]
-        Zero where no more was put back than was removed.
-
-    Source
-    ------
-    40CFR82F, 82.152 (seasonal variance).
-    """
-    return Q(max(0.0, added_back.m_as("kg") - removed.m_as("kg")), "kg")
