@@ -2,6 +2,7 @@
 
 from chargebench.steps.form import Asks, Field, Form
 from chargebench.steps.forms.common import SAFETY_LIST, reading
+from chargebench.steps.forms.verifying import EXTENSIONS, PAPERS, TESTS
 from chargebench.units import Kind
 
 # What a maker's figure can be of: as chosen -> key of the reading or difference, and its kind.
@@ -107,5 +108,9 @@ FOLLOW_UP = Form(
         Field("what", "What to look at", Asks.LONG_TEXT, required=True),
         Field("done_on", "Looked at on", Asks.DATE),
         Field("result", "Result", Asks.LONG_TEXT),
+        Field("normal_running", "Running as normal since", Asks.DATE),
+        TESTS,
+        EXTENSIONS,
+        PAPERS,
     ),
 )
