@@ -231,7 +231,7 @@ class _Rescue:
             connection.execute(insert(schema.job), dict(zip(names, job, strict=True)))
         for entry, reversal in scan.replay.reversals.items():
             connection.execute(insert(schema.reversed_entry), {"id": entry, "reversal": reversal})
-        balances = scan.balances
+        balances, _ = scan.due()
         for (place, refrigerant), mass_mg in sorted(balances.items()):
             row = {"place": place, "refrigerant": refrigerant, "mass_mg": mass_mg}
             connection.execute(insert(schema.balance), row)

@@ -96,6 +96,17 @@ class Scan:
         for name, bench in self.benches.items():
             self._end(name, bench)
 
+    def due(self) -> tuple[dict[tuple[str, str], int], dict[tuple[str, str], int]]:
+        """What each balance should say, and the entry that last moved it; after the run."""
+        names = self.replay.names()
+        balances: dict[tuple[str, str], int] = {}
+        moved_by: dict[tuple[str, str], int] = {}
+        for (place, refrigerant), mass_mg in self.balances.items():
+            key = (names.get(place, place), refrigerant)
+            balances[key] = balances.get(key, 0) + mass_mg
+            moved_by[key] = self.moved_by[place, refrigerant]
+        return balances, moved_by
+
     def _take_chunk(self, after: int, chunk: list[int]) -> None:
         """Entries of a chunk with their mass lines; the last one takes lines beyond every entry."""
         entry, upto = schema.transfer.c.entry, chunk[-1] if len(chunk) == CHUNK else None

@@ -131,13 +131,7 @@ def _compare_balances(scan: Scan) -> None:
     for place, refrigerant, mass_mg in scan.connection.execute(select(schema.balance)):
         stored[place, refrigerant] = mass_mg
         sums[refrigerant] = sums.get(refrigerant, 0) + mass_mg
-    names = scan.replay.names()
-    wanted: dict[tuple[str, str], int] = {}
-    moved_by: dict[tuple[str, str], int] = {}
-    for (place, refrigerant), mass_mg in scan.balances.items():
-        key = (names.get(place, place), refrigerant)
-        wanted[key] = wanted.get(key, 0) + mass_mg
-        moved_by[key] = scan.moved_by[place, refrigerant]
+    wanted, moved_by = scan.due()
     for key in sorted(stored.keys() | wanted.keys()):
         is_mg, should_mg = stored.get(key, 0), wanted.get(key, 0)
         if is_mg != should_mg:
