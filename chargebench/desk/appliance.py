@@ -7,6 +7,7 @@ from functools import cached_property
 
 from chargebench import fluids
 from chargebench.calc import leak_rate
+from chargebench.calc.compare import at_least
 from chargebench.calc.duty import Duty, periodic
 from chargebench.calc.leak_rate import Addition, Afterwards, Circuit, Exceedance
 from chargebench.desk.history import History
@@ -116,6 +117,9 @@ class Appliance:
             self.bare,
             regulation=rule.key,
             threshold_pct=limit.quantity.m_as("percent"),
+            threshold_source=f"{limit.source}, {limit.place}",
+            threshold_mark=limit.mark,
+            lacks_detection=self._lacks_detection(rule.detection_from),
             computed=computed,
             duties=duties,
             due=standing((*(each for one in computed for each in one.duties), *duties)),
@@ -133,6 +137,12 @@ class Appliance:
             over=shown.over,
             added_on=shown.on,
         )
+
+    def _lacks_detection(self, reaching: Figure | None) -> Figure | None:
+        """From which charge on a system is compulsory, where it is and none is fitted."""
+        if reaching is None or self.row.yes("leak_detection"):
+            return None
+        return reaching if at_least(self.charge, reaching.quantity) else None
 
     def _computed(self, rule: Regulation) -> tuple[LeakRateAt, ...]:
         """The leak rate at every addition since the regulation began, with what it set off."""

@@ -3,20 +3,22 @@
 from collections.abc import Iterator
 from datetime import date
 
+from chargebench import flags
 from chargebench.calc.dates import after
 from chargebench.desk.jobs import AFTER_CLOSING
 from chargebench.desk.leakrates import LeakRates
+from chargebench.flags import Flag
 from chargebench.ledger import Job
-from chargebench.reports import DueLine, RetentionLine
+from chargebench.reports import DueLine, LeakRateLine, RetentionLine
 from chargebench.reports.dated import DONE, OPEN, OVERDUE
 from chargebench.rules import Figure
 from chargebench.steps import STEPS, answer
 
-# Dates that stand in a register: register, field, what is owed, and whose rule asks for it.
+# Dates that stand in a register: register, field, and what is owed.
 _REGISTERED = (
-    ("instrument", "calibration_due", "calibration", "COMMON, scales and gauges in good order"),
-    ("cylinder", "requalification_due", "requalification", "49CFR173, 180.205"),
-    ("person", "certificate_until", "certificate renewed", "register"),
+    ("instrument", "calibration_due", "calibration"),
+    ("cylinder", "requalification_due", "requalification"),
+    ("person", "certificate_until", "renewal of the certificate"),
 )
 _RETIREMENT = "retirement"  # in the rule set's words for records kept from then on
 
@@ -38,21 +40,33 @@ class DueDates(LeakRates):
                 yield from line.duties
 
     def _registered(self) -> Iterator[DueLine]:
-        for register, field, what, source in _REGISTERED:
+        """Dates that stand in the register; each names the entry that put the row there."""
+        numbers = {
+            (entry.payload["register"], entry.payload["id"]): entry.number
+            for entry in self.reading.entries(kind="register")
+        }
+        for register, field, what in _REGISTERED:
+            rule = self._asked_by(register)
             for key in self.rows(register):
                 row = self.answers(register, key)
                 on = row.date(field)
                 if on is None:
                     continue
-                name = row.text("name") or self.label(register, key)
                 yield DueLine(
                     on=on,
                     what=what,
                     about=f"{register}:{key}",
-                    name=name,
+                    name=row.text("name") or self.label(register, key),
                     state=_state(on, self.today),
-                    source=source,
+                    source=f"{rule.source}, {rule.place}" if rule else "register",
+                    mark=rule.mark if rule else "",
+                    entries=(numbers[register, key],) if (register, key) in numbers else (),
                 )
+
+    def _asked_by(self, register: str) -> Figure | None:
+        """The figure that asks for a registered date; most stand only on what was certified."""
+        rows = self.rule_set.cylinder.requalifications if register == "cylinder" else ()
+        return next((row.every for row in rows if not row.specs), None)
 
     def _follow_ups(self) -> Iterator[DueLine]:
         """Visits that were promised: the last follow-up of each job that stands."""
@@ -144,6 +158,43 @@ class DueDates(LeakRates):
                 how="may be archived" if line.may_be_archived else "",
                 of=line.ended_on.replace(day=1) if of_month else line.ended_on,
             )
+
+
+def leak_flags(line: LeakRateLine, today: date) -> Iterator[Flag]:
+    """A rate over its threshold while anything is owed for it, and what else is overdue."""
+    set_off = [each for one in line.computed for each in one.duties if each.state != DONE]
+    first = min(set_off, key=lambda each: each.on, default=None)
+    if first is not None and line.threshold_pct is not None:
+        yield flags.of_equipment(
+            line.equipment_id,
+            name=line.name,
+            rate_pct=line.rate_pct or 0.0,
+            threshold_pct=line.threshold_pct,
+            source=line.threshold_source,
+            mark=line.threshold_mark,
+            owed=first.what,
+            owed_by=first.on,
+            today=today,
+        )
+    for each in line.duties:
+        if each.state == OVERDUE:
+            yield flags.of_overdue(
+                line.equipment_id,
+                name=line.name,
+                owed=each.what,
+                owed_by=each.on,
+                source=each.source,
+                mark=each.mark,
+            )
+    if line.lacks_detection is not None:
+        figure = line.lacks_detection
+        yield flags.of_detection(
+            line.equipment_id,
+            name=line.name,
+            reaching=figure.text,
+            source=f"{figure.source}, {figure.place}",
+            mark=figure.mark,
+        )
 
 
 def _state(on: date, today: date, done_on: date | None = None) -> str:

@@ -18,10 +18,14 @@ def checked(appliance: Appliance, rule: Climate) -> LeakRateLine:
     """The line of an equipment under leak checks: its tonnes, and the checks owed."""
     co2e, interval = _interval(appliance, rule)
     duties = tuple(_duties(appliance, interval, rule))
+    lacking = None
+    if interval.detection_compulsory and not appliance.row.yes("leak_detection"):
+        lacking = next(row.reaching for row in interval.by if row.detection_compulsory)
     return replace(
         appliance.bare,
         regulation=LEAK_CHECKS,
         co2e_t=co2e.m_as("t"),
+        lacks_detection=lacking,
         duties=duties,
         due=standing(duties),
     )

@@ -7,14 +7,12 @@ from datetime import date, datetime, time, timedelta
 from pathlib import Path
 
 from chargebench import flags
-from chargebench.calc import leak_rate
-from chargebench.desk.due import DueDates
+from chargebench.desk.due import DueDates, leak_flags
 from chargebench.desk.jobs import AFTER_CLOSING
 from chargebench.desk.views import UsageTotal
 from chargebench.errors import StorageRefused
 from chargebench.flags import Flag
 from chargebench.ledger import Checkpoint, Entry, Filters, UsageRow, Verification
-from chargebench.reports import LeakRateLine
 from chargebench.steps import NOTHING, STEPS, answer
 
 UsageKey = tuple[int, int, int]
@@ -107,30 +105,8 @@ class Records(DueDates):
         if self.rule_trouble:
             found.append(Flag("check", "rule-file", self.rule_trouble, "shop:shop"))
         found += [flag for line in self.cylinders() for flag in line.flags]
-        found += [flag for line in self.leak_rates() for flag in self._leak_flags(line)]
+        found += [flag for line in self.leak_rates() for flag in leak_flags(line, self.today)]
         return list(flags.worst_first(tuple(found)))
-
-    def _leak_flags(self, line: LeakRateLine) -> list[Flag]:
-        if not line.over or line.threshold_pct is None:
-            return []
-        rule = self.rule_set.leak_rate
-        assert rule is not None
-        limit = leak_rate.threshold(
-            rule.regulation(line.regulation),
-            self.answers("equipment", line.equipment_id).text("category"),
-        )
-        worst = max(line.annualizing_pct or 0.0, line.rolling_pct or 0.0)
-        return [
-            flags.of_equipment(
-                line.equipment_id,
-                name=line.name,
-                rate_pct=worst,
-                threshold_pct=line.threshold_pct,
-                source=f"{limit.source}, {limit.place}",
-                mark=limit.mark,
-                repair_by=dict(line.due)["repair"],
-            )
-        ]
 
     def verify(
         self,

@@ -2,7 +2,7 @@
 
 from chargebench.flags.flag import LEVELS, Flag, Level, worst_first
 from chargebench.flags.of_cylinder import of_cylinder
-from chargebench.flags.of_equipment import of_equipment
+from chargebench.flags.of_equipment import of_detection, of_equipment, of_overdue
 from chargebench.flags.of_job import of_follow_up, of_job, of_step_in_job
 from chargebench.flags.of_step import of_step
 from chargebench.flags.of_stock import of_stock, unaccounted
@@ -14,9 +14,11 @@ __all__ = [
     "Level",
     "class_words",
     "of_cylinder",
+    "of_detection",
     "of_equipment",
     "of_follow_up",
     "of_job",
+    "of_overdue",
     "of_step",
     "of_step_in_job",
     "of_stock",

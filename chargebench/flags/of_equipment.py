@@ -1,8 +1,9 @@
-"""Flags of an equipment's leak rate."""
+"""Flags of an equipment's leak rate, and of what is owed of it and not done."""
 
 from datetime import date
 
 from chargebench.flags.flag import Flag
+from chargebench.words import Measured, say
 
 
 def of_equipment(
@@ -13,17 +14,58 @@ def of_equipment(
     threshold_pct: float,
     source: str,
     mark: str,
-    repair_by: date,
+    owed: str,
+    owed_by: date,
+    today: date,
 ) -> Flag:
-    """A leak rate over its threshold."""
+    """A leak rate over its threshold, with what is owed first."""
+    rate, threshold = Measured(f"{rate_pct:.1f} %"), Measured(f"{threshold_pct:g} %")
+    values = {"name": name, "rate": rate, "threshold": threshold, "owed": owed, "by": owed_by}
+    if today > owed_by:
+        says = say(
+            "{name} leaks {rate} a year, over the threshold of {threshold}. Overdue since {by}: "
+            "{owed}.",
+            **values,
+        )
+    else:
+        says = say(
+            "{name} leaks {rate} a year, over the threshold of {threshold}. Next, by {by}: {owed}.",
+            **values,
+        )
+    about = f"equipment:{equipment}"
+    return Flag("stop", "leak-rate-over", says, about, str(rate), str(threshold), source, mark)
+
+
+def of_overdue(
+    equipment: str, *, name: str, owed: str, owed_by: date, source: str, mark: str
+) -> Flag:
+    """Something owed of an equipment by a day that is past."""
     return Flag(
-        "stop",
-        "leak-rate-over",
-        f"{name} leaks {rate_pct:.1f} % a year, over the threshold of {threshold_pct:g} %. Repair "
-        f"and test by {repair_by}.",
+        "check",
+        "duty-overdue",
+        say("{name}: {owed} was due on {by}.", name=name, owed=owed, by=owed_by),
         f"equipment:{equipment}",
-        f"{rate_pct:.1f} %",
-        f"{threshold_pct:g} %",
+        str(owed_by),
+        "",
+        source,
+        mark,
+    )
+
+
+def of_detection(equipment: str, *, name: str, reaching: str, source: str, mark: str) -> Flag:
+    """A charge from which a leak detection system is compulsory, and none is on record."""
+    return Flag(
+        "check",
+        "detection-missing",
+        say(
+            "{name} must have a leak detection system from {reaching} on, and none is on record. "
+            "Fit one, or enter it in the register.",
+            name=name,
+            reaching=Measured(reaching),
+        ),
+        f"equipment:{equipment}",
+        "",
+        reaching,
         source,
         mark,
     )

@@ -4,6 +4,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 
+from chargebench.rules import Figure
+
 OPEN, OVERDUE, DONE = "open", "overdue", "done"
 
 
@@ -76,6 +78,9 @@ class LeakRateLine:
     method: str = ""
     rate_pct: float | None = None
     co2e_t: float | None = None  # where leak checks hang on it
+    threshold_source: str = ""
+    threshold_mark: str = ""
+    lacks_detection: Figure | None = None  # from which a detection system must be fitted
     computed: tuple[LeakRateAt, ...] = ()
     duties: tuple[DueLine, ...] = ()  # those of no single addition
 

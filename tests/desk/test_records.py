@@ -153,7 +153,7 @@ def test_that_a_second_addition_is_annualized_by_its_days(stocked: Desk) -> None
     assert dict(line.due)["follow-up verification test"] == date(2026, 6, 22)
     (flag,) = (each for each in stocked.all_flags() if each.key == "leak-rate-over")
     assert flag.says.startswith("Walk-in leaks 50.0 % a year, over the threshold of 20 %.")
-    assert flag.says.endswith("by 2026-06-12.")
+    assert flag.says.endswith("Overdue since 2026-06-12: repair.")
 
 
 def test_that_additions_of_one_day_are_one(stocked: Desk) -> None:

@@ -140,7 +140,14 @@ def test_that_decanting_over_the_limit_is_flagged_on_the_target() -> None:
     assert (flag.key, flag.about) == ("cylinder-overfilled", "cylinder:C-015")
 
 
-def test_that_a_leak_rate_over_its_threshold_says_until_when() -> None:
+@pytest.mark.parametrize(
+    ("today", "says"),
+    [
+        (date(2026, 4, 1), "Next, by 2026-04-01: repair."),
+        (date(2026, 4, 2), "Overdue since 2026-04-01: repair."),
+    ],
+)
+def test_that_a_leak_rate_over_its_threshold_says_what_is_owed(today: date, says: str) -> None:
     flag = flags.of_equipment(
         "E-003",
         name="Walk-in",
@@ -148,10 +155,27 @@ def test_that_a_leak_rate_over_its_threshold_says_until_when() -> None:
         threshold_pct=20.0,
         source="40CFR84.106, (c)",
         mark="SEEN",
-        repair_by=date(2026, 4, 1),
+        owed="repair",
+        owed_by=date(2026, 4, 1),
+        today=today,
     )
-    assert flag.says == (
-        "Walk-in leaks 25.0 % a year, over the threshold of 20 %. Repair and test by 2026-04-01."
-    )
+    assert flag.says == f"Walk-in leaks 25.0 % a year, over the threshold of 20 %. {says}"
     assert (flag.level, flag.key, flag.about) == ("stop", "leak-rate-over", "equipment:E-003")
     assert (flag.figure, flag.limit, flag.source) == ("25.0 %", "20 %", "40CFR84.106, (c)")
+
+
+def test_that_an_overdue_inspection_and_a_missing_detector_are_said() -> None:
+    overdue = flags.of_overdue(
+        "E-003",
+        name="Walk-in",
+        owed="leak inspection",
+        owed_by=date(2026, 4, 1),
+        source="40CFR84.106, (g)",
+        mark="SEEN",
+    )
+    assert overdue.says == "Walk-in: leak inspection was due on 2026-04-01."
+    missing = flags.of_detection(
+        "E-003", name="Walk-in", reaching="1500 lb", source="89FR82682", mark="SEEN-2"
+    )
+    assert missing.says.startswith("Walk-in must have a leak detection system from 1500 lb on")
+    assert (overdue.level, missing.level) == ("check", "check")
