@@ -1,11 +1,13 @@
 """What a shop can do, as plain methods.
 
-The desk grows by chapters, each a class that adds to the one before: opened, registers, jobs,
-stock, records, content, take-in, export.
+The desk grows by chapters, each a class that adds to the one before: opened, signing, registers,
+jobs, stock, records, content, take-in, export.
 """
 
 from chargebench.desk.export import Desk
+from chargebench.desk.rights import Act
 from chargebench.desk.views import (
+    Correction,
     Exported,
     JobLine,
     JobView,
@@ -18,6 +20,8 @@ from chargebench.ledger import Filters, HistoryRow, UsageRow
 from chargebench.reports import CylinderLine, LeakRateLine
 
 __all__ = [
+    "Act",
+    "Correction",
     "CylinderLine",
     "Desk",
     "Exported",

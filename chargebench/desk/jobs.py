@@ -1,15 +1,16 @@
-"""Jobs: open, keep what is typed, look, sign, set aside, reverse, close."""
+"""Jobs: open, keep what is typed, look, sign, set aside, close."""
 
 from dataclasses import asdict, replace
 from datetime import datetime
 from typing import Any
 
 from chargebench import flags, steps
-from chargebench.desk.cases import Cases
-from chargebench.desk.opened import now
+from chargebench.desk.corrections import Corrections
+from chargebench.desk.rights import Act
 from chargebench.desk.views import JobView, Look, StepView, TickLine
 from chargebench.errors import (
     ChargebenchError,
+    NotAllowed,
     PostingRefused,
     PropertiesUnavailable,
     StepRefused,
@@ -24,7 +25,7 @@ AFTER_CLOSING = "follow_up"
 REST_ON_GAS = ("pressure_test", "weigh_in")
 
 
-class Jobs(Cases):
+class Jobs(Corrections):
     """One visit or repair on one equipment, made of steps."""
 
     def open_job(
@@ -101,6 +102,8 @@ class Jobs(Cases):
 
     def keep(self, job: str, step: str, typed: Typed) -> None:
         """Keep an open step's text as typed, durably."""
+        if says := self.refusal(Act.RECORD):
+            raise NotAllowed(says)
         self.ledger.keep_typed(job, step, dict(typed))
         if job in self._cases:  # the other steps read what is typed in this one
             self._cases[job] = self._with(self._cases[job], step, answer(STEPS[step], typed))
@@ -147,6 +150,7 @@ class Jobs(Cases):
                 "worked": [[f.label, self.figure_text(f)] for f in worked.figures],
                 "said": list(worked.sentences),
                 "flags": [asdict(flag) for flag in raised],
+                **self._replacing(job, step),
             },
             job=job,
             transfers=steps.movements(case, step),
@@ -156,6 +160,11 @@ class Jobs(Cases):
         )
         self._changed(job)
         return entry
+
+    def _replacing(self, job: str, step: str) -> dict[str, str]:
+        """What a step done again stands in the place of."""
+        before = self.taken_back(job, step) if step != AFTER_CLOSING else []
+        return {"replaces": before[-1][0].id} if before else {}
 
     def _refuse_unready(self, case: Case, step: str) -> None:
         answers = case.step(step)
@@ -181,31 +190,6 @@ class Jobs(Cases):
         )
         self._changed(job)
         return entry
-
-    def reverse(self, entry_id: str, reason: str) -> Entry:
-        """Take back a recorded entry by a further one; its text stands open again to be mended.
-
-        Raises
-        ------
-        PostingRefused
-            What can not be reversed, is already, or belongs to a closed job.
-        """
-        if not reason.strip():
-            raise ChargebenchError("Expected a reason for the reversal.")
-        entry = self.reading.entry(entry_id)
-        reversal = self.ledger.reverse(
-            entry_id,
-            self.signer,
-            now(),
-            reason.strip(),
-            may_overdraw_mg={
-                line.target: line.mass_mg for line in entry.transfers
-            },  # a correction is not refused for what happened since; below zero is flagged
-        )
-        if entry.job and "typed" in entry.payload and "step" in entry.payload:
-            self.ledger.keep_typed(entry.job, entry.payload["step"], entry.payload["typed"])
-        self._changed(entry.job)
-        return reversal
 
     def close_job(self, job: str, *, happened_at: datetime | None = None) -> Entry:
         """Close a job; refused while a stop flag or an open step stands."""

@@ -3,11 +3,12 @@
 from collections.abc import Mapping
 from datetime import UTC, date, datetime
 from pathlib import Path
-from typing import Any, Self
+from typing import Self
 
 from chargebench import rules
+from chargebench.desk import rights
 from chargebench.errors import ChargebenchError, RuleSetRefused, StepRefused
-from chargebench.ledger import Entry, Ledger, NewEntry, Reader, Transfer
+from chargebench.ledger import Ledger, Reader
 from chargebench.rules import RuleSet
 from chargebench.steps import REGISTERS, Typed, answer
 from chargebench.units import System
@@ -42,6 +43,7 @@ class Opened:
         """
         for register, typed in (("shop", shop), ("person", person)):
             refuse_incomplete(register, typed, path.parent)
+        refuse_nobody_left({person_id: as_row(person)})
         ledger = Ledger.create(path)
         desk = cls(ledger, person_id)
         when = now()
@@ -147,36 +149,21 @@ class Opened:
         """The bench's date."""
         return now().date()
 
-    def _post(
-        self,
-        kind: str,
-        payload: Mapping[str, Any],
-        *,
-        job: str | None = None,
-        transfers: tuple[Transfer, ...] = (),
-        happened_at: datetime | None = None,
-        may_overdraw_mg: Mapping[str, int] | None = None,
-        signs: str | None = None,
-    ) -> Entry:
-        return self.ledger.post(
-            NewEntry(
-                kind=kind,
-                by=self.signer,
-                happened_at=happened_at or now(),
-                payload=dict(payload),
-                transfers=transfers,
-                job=job,
-            ),
-            may_overdraw_mg=may_overdraw_mg or {},
-            signs=signs,
-        )
-
 
 def as_row(typed: Typed) -> dict[str, str]:
     """A register's form as its row: text only, empty fields left out."""
     return {
         key: text.strip() for key, text in typed.items() if isinstance(text, str) and text.strip()
     }
+
+
+def refuse_nobody_left(people: Mapping[str, rights.Row]) -> None:
+    """Refuse roles after which nobody could change the registers any more."""
+    if rights.nobody_left(people):
+        raise StepRefused(
+            REGISTERS["person"].title,
+            {"role": "Expected somebody left who is of the shop, to keep its registers."},
+        )
 
 
 def chosen_rules(shop: Typed, folder: Path) -> RuleSet:

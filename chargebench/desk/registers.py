@@ -3,7 +3,9 @@
 import re
 from datetime import datetime
 
-from chargebench.desk.opened import Opened, as_row, now, refuse_incomplete
+from chargebench.desk.opened import as_row, now, refuse_incomplete, refuse_nobody_left
+from chargebench.desk.rights import Act
+from chargebench.desk.signing import Signing
 from chargebench.errors import ChargebenchError
 from chargebench.ledger import Reader
 from chargebench.steps import REGISTERS, Answers, Typed, answer
@@ -12,7 +14,7 @@ PREFIXES = {"site": "L", "equipment": "E", "cylinder": "C", "person": "P", "inst
 _ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}")
 
 
-class Registers(Opened):
+class Registers(Signing):
     """What the shop knows by name: sites, equipment, cylinders, people, instruments."""
 
     def __init__(self, ledger: Reader, person: str = "") -> None:
@@ -63,7 +65,7 @@ class Registers(Opened):
         StepRefused
             Wrong or missing fields.
         ChargebenchError
-            An id that can not be one.
+            An id that can not be one, or somebody who may not change the register.
         """
         refuse_incomplete(register, typed, self.path.parent)
         row_id = row_id or self.next_id(register)
@@ -72,9 +74,11 @@ class Registers(Opened):
                 "Expected an id of letters, digits, dots and dashes, such as "
                 f"{self.next_id(register) if register != 'shop' else 'shop'}."
             )
-        self.ledger.put_row(
-            register, row_id, as_row(typed), by=self.signer, happened_at=happened_at or now()
-        )
+        row = as_row(typed)
+        if register == "person":
+            refuse_nobody_left({**self.rows("person"), row_id: row})
+        by = self._signs(Act.PEOPLE if register == "person" else Act.REGISTER)
+        self.ledger.put_row(register, row_id, row, by=by, happened_at=happened_at or now())
         if register == "shop":
             self._ruled = None  # its file may say something else by now
         self._changed()

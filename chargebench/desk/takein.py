@@ -4,7 +4,13 @@ from pathlib import Path
 
 from chargebench import jobfile
 from chargebench.desk.jobfiles import JobFiles
-from chargebench.errors import ChargebenchError, JobFileRefused, PostingRefused
+from chargebench.errors import (
+    ChargebenchError,
+    JobFileRefused,
+    NotAllowed,
+    PostingRefused,
+    SignatureLocked,
+)
 from chargebench.jobfile import Job, JobFile, StepTyped
 from chargebench.ledger import Entry
 
@@ -20,6 +26,8 @@ class TakeIn(JobFiles):
         JobFileRefused
             Not a job file, taken in before, or with something that can not be recorded; nothing
             was.
+        NotAllowed, SignatureLocked
+            Who takes it in may not, or did not unlock their signature.
         """
         content = jobfile.read(path)
         if self._taken_in(content.sha256):
@@ -27,9 +35,9 @@ class TakeIn(JobFiles):
         signer = self.person
         before = self.reading.head()[0]
         try:
-            with self.ledger.together():
+            with self._vouching(), self.ledger.together():
                 self._record(content, path.name)
-        except JobFileRefused:
+        except (JobFileRefused, NotAllowed, SignatureLocked):
             raise
         except ChargebenchError as refusal:
             raise JobFileRefused(f"{path.name}: {refusal}") from refusal

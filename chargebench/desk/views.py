@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Literal
 
 from chargebench.flags import Flag
+from chargebench.ledger import Entry
 from chargebench.steps import NOT_WORKED, NOTHING, Answers, Case, Worked
 
 StepState = Literal["open", "signed", "not needed"]
@@ -74,6 +75,16 @@ class Look:
     answers: Answers = NOTHING
     worked: Worked = NOT_WORKED
     flags: tuple[Flag, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Correction:
+    """Entries that an entry corrects, and those that correct it."""
+
+    reverses: Entry | None = None
+    reversed_by: Entry | None = None
+    replaces: Entry | None = None
+    replaced_by: Entry | None = None
 
 
 @dataclass(frozen=True, slots=True)
