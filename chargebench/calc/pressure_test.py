@@ -11,7 +11,7 @@ from enum import StrEnum
 from chargebench.calc.leak_flow import smallest_leak, time_needed
 from chargebench.calc.scale import COVERAGE
 from chargebench.errors import OutsideDomain, PressureTooHigh
-from chargebench.units import Q, Quantity, dimensions, show
+from chargebench.units import Q, Quantity, dimensions, gauge
 
 __all__ = [
     "PressureVerdict",
@@ -89,8 +89,8 @@ def check_test_pressure(*, planned: Quantity, design_pressures: Mapping[str, Qua
     if planned.m_as("Pa") > lowest.m_as("Pa") * (1 + 1e-9):
         unit = str(lowest.units)
         raise PressureTooHigh(
-            f"Expected a test pressure of at most {show(lowest, unit, 1)} gauge, the design "
-            f"pressure of the {side}; {show(planned, unit, 1)} could burst it."
+            f"Expected a test pressure of at most {gauge(lowest, unit, 1)}, the design pressure of "
+            f"the {side}; {gauge(planned, unit, 1)} could burst it."
         )
 
 

@@ -1,19 +1,16 @@
 """Loss reasoning: how fast it went if it leaked, who could have seen that, when it runs short."""
 
 from chargebench.calc import leak_search, loss
-from chargebench.calc.leak_flow import Gas, as_refrigerant
+from chargebench.calc.leak_flow import FlowRange
 from chargebench.calc.leak_search import DetectorWord
 from chargebench.calc.loss import AverageLoss, Search
 from chargebench.calc.pressure_test import PressureWord
-from chargebench.errors import ChargebenchError
-from chargebench.fluids import saturation
 from chargebench.steps import pressure_test, recovery, weigh_in
 from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Table, Worked
 from chargebench.steps.form import NOTHING
-from chargebench.units import YEARLY, Q, Quantity, System, digits, from_mg
+from chargebench.steps.pressure_test import flow_text
+from chargebench.units import Quantity, System, from_mg
 
-NITROGEN_MOLAR = Q(28.0134, "g/mol")
-NITROGEN_VISCOSITY = Q(1.76e-5, "Pa * s")  # at 20 °C (from memory)
 _DECAY_CAN_NOT = (
     "under vacuum air leaks in, by at most one bar, past dried or frozen spots; a rise is never "
     "turned into grams a year"
@@ -119,30 +116,17 @@ def _searches(case: Case) -> list[Search]:
     if isinstance(tested, pressure_test.PressureTested) and (
         tested.verdict.word is PressureWord.HOLDS
     ):
-        found.append(_by_pressure(case, tested))
+        found.append(_by_pressure(tested))
     if case.step("evacuation").lines("decay"):
         found.append(Search("decay test", None, void=_DECAY_CAN_NOT))
     return found
 
 
-def _by_pressure(case: Case, tested: pressure_test.PressureTested) -> Search:
-    """A standing pressure test: nitrogen's smallest leak as refrigerant, an order of magnitude."""
-    start = pressure_test.state(case, "start")
-    leak = tested.verdict.smallest_leak
-    if start is None or leak is None or case.refrigerant is None:
+def _by_pressure(tested: pressure_test.PressureTested) -> Search:
+    """A standing pressure test: nitrogen's smallest leak as refrigerant."""
+    if tested.seen is None:
         return Search("pressure test", None)
-    air = case.air_pressure("pressure_test")
-    try:
-        inside = saturation(case.refrigerant.name).dew_pressure(start.temperature)
-        flow = as_refrigerant(
-            leak=leak,
-            test_gas=Gas(NITROGEN_MOLAR, start.pressure, air, NITROGEN_VISCOSITY),
-            refrigerant=Gas(case.refrigerant.molar_mass, inside, air),
-            temperature=start.temperature,
-        )
-    except ChargebenchError:
-        return Search("pressure test", None)
-    return Search("pressure test", flow.lower, flow.upper)
+    return Search("pressure test", tested.seen.lower, tested.seen.upper)
 
 
 def _sees(search: Search, system: System) -> str | Quantity:
@@ -152,6 +136,4 @@ def _sees(search: Search, system: System) -> str | Quantity:
         return "not known"
     if search.smallest_upper is None:
         return search.smallest
-    unit, label = YEARLY[system]  # only the order of magnitude is known
-    low, high = (digits(each.m_as(unit), 2) for each in (search.smallest, search.smallest_upper))
-    return f"{low} to {high} {label}"
+    return flow_text(FlowRange(search.smallest, search.smallest_upper), system)

@@ -1,18 +1,22 @@
 """Pressure test: held against temperature with real nitrogen density, and what it could see."""
 
+import math
 from dataclasses import dataclass
 
 from chargebench.calc import pressure_test
-from chargebench.calc.pressure_test import PressureVerdict, State
+from chargebench.calc.leak_flow import FlowRange, Gas, as_refrigerant
+from chargebench.calc.pressure_test import PressureVerdict, State, time_needed
 from chargebench.errors import ChargebenchError, PressureTooHigh
-from chargebench.fluids import gas_density, gas_density_ready
+from chargebench.fluids import gas_density, gas_density_ready, saturation
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import NOTHING
-from chargebench.units import Q, Quantity
+from chargebench.units import YEARLY, Q, Quantity, System, brief, digits, gauge
 
 # Where the instruments' rows and the form say nothing: coarse values, our own choice.
 GAUGE = Q(0.1, "bar")
 THERMOMETER = Q(1, "kelvin")
+NITROGEN_MOLAR = Q(28.0134, "g/mol")
+NITROGEN_VISCOSITY = Q(1.76e-5, "Pa * s")  # at 20 °C (from memory)
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,13 +25,15 @@ class PressureTested:
 
     verdict: PressureVerdict
     hold: Quantity | None
+    volume: Quantity | None = None
+    seen: FlowRange | None = None  # the smallest leak as refrigerant: an order of magnitude
 
 
 def work_out(case: Case) -> Worked:
     """Verdict on the standing pressure test as typed so far."""
     start, end = state(case, "start"), state(case, "end")
     if start is None or end is None:
-        return NOT_WORKED
+        return Worked(_beforehand(case)) if case.step("pressure_test").values else NOT_WORKED
     answers = case.step("pressure_test")
     volume = answers.quantity("volume")
     if volume is None:
@@ -43,9 +49,64 @@ def work_out(case: Case) -> Worked:
             time=hold if hold is not None and hold.m_as("s") > 0 else None,
         )
     except ChargebenchError as refusal:
-        return Worked(sentences=(str(refusal),))
-    result = PressureTested(verdict, hold)
-    return Worked(_figures(case, result), _sentences(case, result), result)
+        return Worked(_beforehand(case), sentences=(str(refusal),))
+    result = PressureTested(verdict, hold, volume, _as_refrigerant(case, verdict, start))
+    return Worked((*_figures(case, result), *_beforehand(case)), _sentences(case, result), result)
+
+
+def _beforehand(case: Case) -> tuple[Figure, ...]:
+    """What holds before pressure goes in: how high at most, and which gas may be traced."""
+    figures: list[Figure] = []
+    rule = case.rule_set.pressure_test
+    sides = design_pressures(case)
+    if sides:
+        lowest = min(sides, key=lambda side: sides[side].m_as("Pa"))
+        cited = rule.not_above
+        unit = str(sides[lowest].units)
+        figures.append(
+            Figure(
+                "not-above",
+                f"Not above, design pressure of the {lowest}",
+                gauge(sides[lowest], unit, 1),
+                source=f"{cited.source}, {cited.place}",
+                mark=cited.mark,
+            )
+        )
+    tracer = rule.trace_gas
+    figures.append(
+        Figure(
+            "trace-gas",
+            "Trace gas",
+            tracer.text,
+            source=f"{tracer.source}, {tracer.place}",
+            mark=tracer.mark,
+        )
+    )
+    return tuple(figures)
+
+
+def _as_refrigerant(case: Case, verdict: PressureVerdict, start: State) -> FlowRange | None:
+    """The smallest leak of nitrogen as refrigerant a year."""
+    if verdict.smallest_leak is None or case.refrigerant is None:
+        return None
+    air = case.air_pressure("pressure_test")
+    try:
+        inside = saturation(case.refrigerant.name).dew_pressure(start.temperature)
+        return as_refrigerant(
+            leak=verdict.smallest_leak,
+            test_gas=Gas(NITROGEN_MOLAR, start.pressure, air, NITROGEN_VISCOSITY),
+            refrigerant=Gas(case.refrigerant.molar_mass, inside, air),
+            temperature=start.temperature,
+        )
+    except ChargebenchError:
+        return None
+
+
+def flow_text(flow: FlowRange, system: System) -> str:
+    """A flow of which only the order of magnitude is known."""
+    unit, label = YEARLY[system]
+    low, high = (digits(each.m_as(unit), 2) for each in (flow.lower, flow.upper))
+    return f"{low} to {high} {label}"
 
 
 def state(case: Case, when: str) -> State | None:
@@ -99,6 +160,7 @@ def _figures(case: Case, result: PressureTested) -> tuple[Figure, ...]:
         figures.append(
             Figure("smallest-leak", "Smallest leak it could see", f"{leak.m:.2g} mbar L/s")
         )
+        figures += _seen(case, result)
     least = case.rule_set.pressure_test.hold_at_least
     if result.hold is not None:
         figures.append(
@@ -114,6 +176,34 @@ def _figures(case: Case, result: PressureTested) -> tuple[Figure, ...]:
     return tuple(figures)
 
 
+def _seen(case: Case, result: PressureTested) -> list[Figure]:
+    """The smallest leak as refrigerant, and how long to hold for the leak that is wanted."""
+    if result.seen is None:
+        return []
+    assert case.refrigerant is not None
+    label = f"The same as {case.refrigerant.name}, an order of magnitude"
+    figures = [
+        Figure("smallest-loss", label, flow_text(result.seen, case.units), source="LEAKFLOW")
+    ]
+    wanted = case.step("pressure_test").quantity("leak_wanted")
+    leak = result.verdict.smallest_leak
+    if wanted is None or wanted.m_as("g/year") <= 0 or leak is None or result.volume is None:
+        return figures
+    # The hole may pass more or less refrigerant than nitrogen: the longer time is the safe one.
+    share = (wanted / result.seen.upper).m_as("")
+    hold = time_needed(
+        expanded_uncertainty=result.verdict.expanded_uncertainty,
+        volume=result.volume,
+        leak=leak * share,
+    )
+    figures.append(Figure("time-needed", f"Hold to see {case.shown(wanted)}", hold))
+    assert result.hold is not None
+    still = hold - result.hold
+    if still.m_as("min") > 0:
+        figures.append(Figure("time-still-needed", "Time still needed for it", still))
+    return figures
+
+
 def _sentences(case: Case, result: PressureTested) -> tuple[str, ...]:
     verdict = result.verdict
     drop, doubt = verdict.drop.to("kPa"), verdict.expanded_uncertainty.to("kPa")
@@ -123,6 +213,10 @@ def _sentences(case: Case, result: PressureTested) -> tuple[str, ...]:
             f"explains, ±{case.shown(doubt)}."
         )
     ]
+    least = case.rule_set.pressure_test.hold_at_least.quantity
+    if result.hold is not None and result.hold < least:
+        more = math.ceil((least - result.hold).m_as("min") - 1e-9)
+        says.append(f"Hold {more} more minutes: the rule set wants {brief(least, case.units)}.")
     if verdict.ideal:
         says.append("Worked out by the ideal gas law; its error is in the doubt.")
     return tuple(says)
@@ -149,9 +243,13 @@ def refusals(case: Case) -> dict[str, str]:
         if not reading.gauge:
             return {"start_pressure": "Expected a gauge pressure, such as 150 psig or 10 bar(g)."}
         try:
-            pressure_test.check_test_pressure(
-                planned=reading.quantity, design_pressures=design_pressures(case)
-            )
+            sides = design_pressures(case)
+            if sides and "low side" not in sides:
+                fields["start_pressure"] = (
+                    "Expected the low-side design pressure too: the low side is the weaker one, "
+                    "and is under test unless it is shut off."
+                )
+            pressure_test.check_test_pressure(planned=reading.quantity, design_pressures=sides)
         except PressureTooHigh as refusal:
             fields["start_pressure"] = str(refusal)
     if case.step("pressure_test").yes("regulated") is False:

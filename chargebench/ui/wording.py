@@ -5,7 +5,7 @@ from datetime import date, datetime
 from chargebench import fluids
 from chargebench.steps import Asks, Field
 from chargebench.steps.case import Figure
-from chargebench.units import Kind, Quantity, Reading, System, show, shown, unit_for
+from chargebench.units import Kind, Quantity, Reading, System, gauge, show, shown, unit_for
 
 _GAUGE: dict[System, tuple[str, int]] = {"SI": ("bar", 2), "IP": ("psi", 1)}
 
@@ -35,8 +35,7 @@ def _reading(reading: Reading, system: System) -> str:
         return show(reading.quantity, unit, _SCALE_PLACES[unit])
     if reading.gauge:
         unit, places = _GAUGE[system]
-        text = show(reading.quantity, unit, places)
-        return text.replace("(a)", "(g)").replace("psia", "psig")
+        return gauge(reading.quantity, unit, places)
     return shown(reading.quantity, system)
 
 

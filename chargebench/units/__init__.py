@@ -16,7 +16,7 @@ from chargebench.units.registry import (
     mg,
     ureg,
 )
-from chargebench.units.shown import YEARLY, System, brief, digits, shown, unit_for
+from chargebench.units.shown import YEARLY, System, brief, digits, gauge, shown, unit_for
 from chargebench.units.tables import RULES, Kind
 
 __all__ = [
@@ -35,6 +35,7 @@ __all__ = [
     "digits",
     "dimensions",
     "from_mg",
+    "gauge",
     "mass_mg",
     "mg",
     "read",

@@ -74,6 +74,11 @@ def digits(value: float, count: int) -> str:
     return f"{float(f'{value:.{count}g}'):.10g}"
 
 
+def gauge(pressure: Quantity, unit: str, places: int) -> str:
+    """Text of a pressure that is above the air's, in a unit: 150.0 psig, 10.34 bar(g)."""
+    return show(pressure, unit, places).replace("(a)", "(g)").replace("psia", "psig")
+
+
 def brief(quantity: Quantity, system: System) -> str:
     """Text of a chosen limit in the shop's units, without zeros at its end: 3 K, 5.4 °F."""
     number, _, label = shown(quantity, system).partition(" ")

@@ -63,6 +63,87 @@ def test_that_a_test_may_reach_the_lowest_design_pressure_and_not_pass_it() -> N
     assert "the design pressure of the low side" in refused["start_pressure"]
 
 
+# Whichever side bears less counts, and without the weaker side's no test is allowed.
+@pytest.mark.parametrize(
+    ("low", "high", "start", "refused"),
+    [
+        ("150 psig", "320 psig", "150 psig", ""),
+        (
+            "150 psig",
+            "320 psig",
+            "150.1 psig",
+            "150.0 psig, the design pressure of the low side",
+        ),
+        ("320 psig", "150 psig", "150 psig", ""),
+        ("320 psig", "150 psig", "150.1 psig", "150.0 psig, the design pressure of the high side"),
+        ("150 psig", "", "150 psig", ""),
+        ("150 psig", "", "150.1 psig", "at most 150.0 psig"),
+        ("", "320 psig", "150 psig", "Expected the low-side design pressure too"),
+    ],
+)
+def test_that_the_lowest_design_pressure_of_the_nameplate_counts(
+    low: str, high: str, start: str, refused: str
+) -> None:
+    plate = {"low_side_design": low, "high_side_design": high}
+    found = steps.refusals(held({"start_pressure": start}, equipment=plate), "pressure_test")
+    assert refused in found.get("start_pressure", "")
+    assert bool(found) is bool(refused)
+
+
+def texts(given: Case) -> dict[str, str]:
+    return {
+        each.key: each.value if isinstance(each.value, str) else given.shown(each.value)
+        for each in steps.work_out(given, "pressure_test").figures
+    }
+
+
+# 29 CFR and EU practice differ on tracers: the words are the rule set's own, with its source.
+@pytest.mark.parametrize(
+    ("rule_set", "advice", "source"),
+    [
+        ("us-federal", "trace of R22", "EPA608, test topics"),
+        ("eu-2024-573", "No fluorinated or other organohalogen gas", "RD552/2019, IF-09 1.4.2"),
+        ("gb", "No fluorinated gas as a tracer", "COMMON, good practice"),
+        ("generic", "Nitrogen alone first", "COMMON, good practice"),
+    ],
+)
+def test_that_advice_on_trace_gas_is_the_rule_sets_and_stands_before_pressure_goes_in(
+    rule_set: str, advice: str, source: str
+) -> None:
+    given = case({"pressure_test": {"gas": "nitrogen with trace gas"}}, rule_set=rule_set)
+    found = {each.key: each for each in steps.work_out(given, "pressure_test").figures}
+    assert advice in str(found["trace-gas"].value)
+    assert found["trace-gas"].source == source
+    assert found["trace-gas"].mark == given.rule_set.pressure_test.trace_gas.mark
+    assert (found["not-above"].value, found["not-above"].mark) == ("150.0 psig", "MEMORY")
+
+
+def test_that_the_smallest_leak_and_the_time_a_wanted_one_needs_are_shown() -> None:
+    # U V / t (Pfeiffer, 7.1.2): 2 sqrt(2) sqrt((0.5/sqrt(12))**2 + (164.7 0.5/294.26)**2) psi are
+    # 0.89 psi or 6.1 kPa; in 4.5 L over 30 min: 6.1e3 x 4.5e-3 / 1800 = 0.0154 Pa m3/s.
+    given = held({"leak_wanted": "5 g/yr"})
+    found = steps.work_out(given, "pressure_test").result
+    assert found.verdict.smallest_leak.m_as("Pa * m**3 / s") == pytest.approx(0.0154, rel=0.02)
+    assert texts(given)["smallest-leak"] == "0.15 mbar L/s"
+    # As long again as the leak wanted is smaller: 30 min x upper / 5 g/yr.
+    hours = 0.5 * found.seen.upper.m_as("g/year") / 5
+    figures = {each.key: each.value for each in steps.work_out(given, "pressure_test").figures}
+    assert figures["time-needed"].m_as("hour") == pytest.approx(hours)
+    assert figures["time-still-needed"].m_as("hour") == pytest.approx(hours - 0.5)
+    assert "time-needed" not in texts(held())
+    coarse = held({"leak_wanted": f"{2 * found.seen.upper.m_as('kg/year'):.3f} kg/yr"})
+    assert "time-still-needed" not in texts(coarse)
+
+
+@pytest.mark.parametrize(
+    ("hold", "more"), [("29.5 min", "1 more"), ("30 min", ""), ("10 min", "20")]
+)
+def test_that_a_hold_shorter_than_the_rule_sets_says_how_long_still(hold: str, more: str) -> None:
+    said = " ".join(steps.work_out(held({"hold": hold}), "pressure_test").sentences)
+    assert ("more minutes" in said) is bool(more)
+    assert more in said
+
+
 def test_that_an_absolute_design_pressure_is_not_taken_as_gauge() -> None:
     # 164.7 psia at sea level is 150 psig, for the air has 14.7 psi.
     plate = {"equipment": {"low_side_design": "164.7 psia"}}

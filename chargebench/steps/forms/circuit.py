@@ -92,6 +92,7 @@ PRESSURE_TEST = Form(
                 reading("temperature", "Temperature", Kind.TEMPERATURE, "72 F"),
             ),
         ),
+        reading("leak_wanted", "Loss it is to see", Kind.MASS_RATE, "5 g/yr"),
         Field("bubbles", "Joints soaped meanwhile", Asks.YES_NO),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
