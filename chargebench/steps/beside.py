@@ -165,21 +165,20 @@ def _off(case: Case, today: Quantity, other: Quantity, band: Quantity | None) ->
     unit = next(unit for unit in _UNITS if today.check(Q(1, unit).dimensionality))
     off = today.m_as(unit) - other.m_as(unit)
     size = case.shown(_as_difference(abs(off), unit))
-    word = "higher" if off > 0 else "lower"
+    how = f"{size} {'higher' if off > 0 else 'lower'}"
+    if abs(off) <= _EVEN * max(1.0, abs(today.m_as(unit))):
+        how = "the same"
     if band is None:
-        return False, f"Today's is {size} {word}; the maker gave no tolerance."
+        return False, f"Today's is {how}; the maker gave no tolerance."
     allowed = band.m_as(unit)
-    said = f"Today's is {size} {word}; the band is {_brief(case, allowed, unit)}."
-    return abs(off) > allowed + _EVEN * max(1.0, abs(allowed)), said
+    within = brief(_as_difference(allowed, unit), case.units)
+    beyond = abs(off) > allowed + _EVEN * max(1.0, abs(allowed))
+    return beyond, f"Today's is {how}; the band is {within}."
 
 
 def _as_difference(size: float, unit: str) -> Quantity:
     """A size as a difference: of pressures in kPa, by which it is told from a pressure."""
     return Q(size, unit).to("kPa") if unit == "Pa" else Q(size, unit)
-
-
-def _brief(case: Case, size: float, unit: str) -> str:
-    return brief(_as_difference(size, unit), case.units)
 
 
 def _single(case: Case, step: str, today: Taken, others: Sequence[Taken]) -> Iterator[Row]:
