@@ -50,6 +50,8 @@ class Content(Records):
             balances=tuple(self._balance_records(since, until)),
             cylinders=tuple(self.cylinders()),
             leak_rates=tuple(self.leak_rates()),
+            due=tuple(self.due()),
+            retention=tuple(self.retention()),
             flags=tuple(self.all_flags()),
             verification=(
                 *verification.checked,

@@ -84,15 +84,15 @@ class DueDates(LeakRates):
                 continue
             yield DueLine(
                 on=on,
-                what=f"follow-up: {answers.text('what')}",
+                what="follow-up",
                 about=f"job:{row.number}",
-                name=self._title(row.equipment),
+                name=f"{self._title(row.equipment)}: {answers.text('what')}",
                 state=_state(on, self.today, done_on),
                 source="register",
                 entries=(entry.number,),
                 done_on=done_on,
                 ended_by=(entry.number,) if done_on else (),
-                of=entry.happened_at.date(),
+                of=row.opened_at.date(),
             )
 
     def retention(self) -> list[RetentionLine]:

@@ -1,4 +1,4 @@
-"""Export: audit workbook, handling checklist, job files and manifest into a folder."""
+"""Export: audit workbook, handling checklist, due dates, job files and manifest into a folder."""
 
 from collections.abc import Callable
 from datetime import date
@@ -32,7 +32,7 @@ class Desk(TakeIn):
             Cancelled, or a file could not be written.
         """
         # Brought in here: writers of workbooks and PDF are not needed until something leaves.
-        from chargebench.reports import checklist_pdf, manifest, workbook
+        from chargebench.reports import calendar_file, checklist_pdf, manifest, workbook
 
         try:
             folder.mkdir(parents=True, exist_ok=True)
@@ -42,7 +42,15 @@ class Desk(TakeIn):
         workbook.write_workbook(content, folder / WORKBOOK, progress, cancelled)
         checklist_pdf.write_checklist(content, folder / CHECKLIST)
         jobs = self.write_job_files(folder / JOBS, (record.case.job for record in content.jobs))
-        files = (folder / WORKBOOK, folder / CHECKLIST, *jobs)
+        calendar = calendar_file.write_calendar(
+            folder / calendar_file.NAME,
+            content.due,
+            shop_id=self.reading.shop_id,
+            shop=content.shop.get("name", ""),
+            program=content.program,
+            at=content.made_at,
+        )
+        files = (folder / WORKBOOK, folder / CHECKLIST, calendar, *jobs)
         names = [path.relative_to(folder).as_posix() for path in files]
         written = (*files, manifest.write_manifest(content, folder, names))
         if isinstance(self.reading, Ledger):  # a desk of a worker thread only reads

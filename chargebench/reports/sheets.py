@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from chargebench.reports import (
+    sheets_due,
     sheets_field,
     sheets_front,
     sheets_jobs,
@@ -18,6 +19,7 @@ ORDER = (
     "Summary",
     "Flags",
     "Leak rates",
+    "Due dates",
     "Jobs",
     "Refrigerants",
     "Totals by month",
@@ -38,6 +40,7 @@ ORDER = (
     "Entries",
     "People",
     "Instruments",
+    "Retention",
     "Rule figures",
     "Sources",
     "Verification",
@@ -65,7 +68,9 @@ def tables(content: AuditContent) -> Iterator[Table]:
     yield sheets_tests.decay_tests(content)
     yield sheets_tests.decay_readings(content)
     yield sheets_moved.weigh_ins(content, totals)
-    yield sheets_registers.leak_rates(content)
+    yield sheets_due.leak_rates(content)
+    yield sheets_due.due_dates(content)
+    yield sheets_due.retention(content)
     yield sheets_registers.cylinders(content)
     yield sheets_registers.equipment(content)
     yield sheets_registers.people(content)

@@ -1,8 +1,8 @@
-"""Sheets of the registers: cylinders, equipment, people, instruments, leak rates."""
+"""Sheets of the registers: cylinders, equipment, people, instruments."""
 
 from collections.abc import Iterator
 
-from chargebench.reports.content import AuditContent, LeakRateLine
+from chargebench.reports.content import AuditContent
 from chargebench.reports.table import Column, Form, Row, Table, kg, lb
 from chargebench.steps import REGISTERS, Answers, answer
 
@@ -78,20 +78,6 @@ INSTRUMENTS = (
     Column("Calibrated", 12, Form.DATE),
     Column("Calibration due", 12, Form.DATE),
     Column("Serial line", 20),
-)
-LEAK_RATES = (
-    Column("Equipment", 10),
-    Column("Name", 26),
-    Column("Refrigerant", 12),
-    Column("Full charge [kg]", 11, Form.MASS),
-    Column("Full charge [lb]", 11, Form.MASS),
-    Column("Annualizing [%]", 12, Form.PERCENT),
-    Column("Rolling average [%]", 12, Form.PERCENT),
-    Column("Threshold [%]", 11, Form.PERCENT),
-    Column("Regulation", 28, Form.LONG),
-    Column("State", 13),
-    Column("Last addition", 12, Form.DATE),
-    Column("Due", 60, Form.LONG),
 )
 
 
@@ -238,39 +224,4 @@ def instruments(content: AuditContent) -> Table:
         INSTRUMENTS,
         rows(),
         empty="No instrument is in the register.",
-    )
-
-
-def _state(rate: LeakRateLine) -> str:
-    if rate.threshold_pct is None:
-        return "no threshold"
-    return "over" if rate.over else "not over"
-
-
-def leak_rates(content: AuditContent) -> Table:
-    """Leak rate of each equipment against its threshold, with what falls due."""
-
-    def rows() -> Iterator[Row]:
-        for each in content.leak_rates:
-            yield (
-                each.equipment_id,
-                content.row("equipment", each.equipment_id).get("name", ""),
-                each.refrigerant,
-                kg(each.full_charge_mg),
-                lb(each.full_charge_mg),
-                each.annualizing_pct,
-                each.rolling_pct,
-                each.threshold_pct,
-                each.regulation,
-                _state(each),
-                each.added_on,
-                "; ".join(f"{what}: {day.isoformat()}" for what, day in each.due),
-            )
-
-    return Table(
-        "Leak rates",
-        "Per cent of the full charge a year, by both methods; “over” is strictly above.",
-        LEAK_RATES,
-        rows(),
-        empty="No equipment has an addition of refrigerant that a leak rate is worked out from.",
     )
