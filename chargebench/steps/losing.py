@@ -12,8 +12,8 @@ from chargebench.steps.pressure_test import flow_text
 from chargebench.units import Quantity, System, from_mg
 
 _DECAY_CAN_NOT = (
-    "under vacuum air leaks in, by at most the air's pressure, past dried or frozen spots; a rise is never "
-    "turned into grams a year"
+    "under vacuum air leaks in, by at most the air's pressure, past dried or frozen spots; a rise "
+    "is never turned into a loss a year"
 )
 
 
