@@ -13,7 +13,7 @@ from chargebench.units import Quantity, System, from_mg
 
 _DECAY_CAN_NOT = (
     "under vacuum air leaks in, by at most the air's pressure, past dried or frozen spots; a rise "
-    "is never turned into a loss a year"
+    "is never turned into grams a year"
 )
 
 
