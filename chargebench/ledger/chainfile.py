@@ -127,24 +127,19 @@ def line(value: Head | EntryLine | End) -> bytes:
 
 @contextmanager
 def opened(source: Path | BinaryIO) -> Iterator["ChainFile"]:
-    """A chain file open for reading.
-
-    Raises
-    ------
-    ChainFileRefused
-        There is none, or it can not be read.
-    """
+    """A chain file open for reading; refused where there is none."""
     if not isinstance(source, Path):
         yield ChainFile(source)
         return
+    if source.exists() and not source.is_file():  # a pipe would never answer
+        raise ChainFileRefused(f"Expected a chain file; {source} is none.")
     try:
-        if source.exists() and not source.is_file():  # a pipe would never answer
-            raise ChainFileRefused(f"Expected a chain file; {source} is none.")
-        with source.open("rb") as stream:
-            yield ChainFile(stream)
+        stream = source.open("rb")
     except OSError as problem:
         reason = (problem.strerror or "it can not be read").lower()
         raise ChainFileRefused(f"Expected a chain file at {source}: {reason}.") from problem
+    with stream:
+        yield ChainFile(stream)
 
 
 def is_chain_file(path: Path) -> bool:
@@ -195,7 +190,10 @@ class ChainFile:
 
     def _line(self) -> bytes:
         self._number += 1
-        content = self._stream.readline(LINE_MOST + 1)
+        try:
+            content = self._stream.readline(LINE_MOST + 1)
+        except OSError as problem:
+            raise self._refusal(f"The file can not be read on: {problem.strerror}.") from problem
         if len(content) > LINE_MOST:
             raise self._refusal(f"No line of a chain file is longer than {LINE_MOST} bytes.")
         if not content.endswith(b"\n"):
@@ -254,8 +252,8 @@ class ChainFile:
                 raise self._refusal(
                     "This entry is of a newer format. Take the file in with a newer chargebench."
                 ) from problem
-            said = f": {problem}" if isinstance(problem, PostingRefused) else "."
-            raise self._refusal(f"This is no entry of a chain{said}") from problem
+            why = f": {problem}" if isinstance(problem, PostingRefused) else f". {_COPY}"
+            raise self._refusal(f"This is no entry that a bench signs{why}") from problem
         bench, number = signed.bench, signed.number
         if bench not in last:
             raise self._refusal(f"The head of the file names no entries of bench {bench}.")
