@@ -6,6 +6,8 @@ from enum import StrEnum
 
 from chargebench.units import Q, Quantity
 
+_SLACK_PA = 1e-6  # typed decimals, not the bits of their conversion, decide
+
 
 class RuleWord(StrEnum):
     """How a decay test stands against a standard's pass rule."""
@@ -76,21 +78,20 @@ def standard_rules(
 def _apply(rule: DecayRule, readings: Sequence[tuple[float, float]]) -> RuleResult:
     first, start = readings[0]
     hold, target = rule.hold.m_as("min"), rule.pull_to.m_as("Pa")
+    ends = hold * (1 - 1e-9)
     # The reading that ends the hold counts: nothing is known between it and the one before.
-    within = [(at - first, pa) for at, pa in readings if at - first <= hold * (1 + 1e-9)]
-    after = [(at - first, pa) for at, pa in readings if at - first > hold * (1 + 1e-9)]
-    if within[-1][0] < hold * (1 - 1e-9) and after:
-        within.append(after[0])
-    rise, held = max(pa for _, pa in within) - start, within[-1][0]
-    slack = 1e-9 * max(start, 1.0)  # typed decimals, not the bits of their conversion, decide
-    rise_bad = rule.allowed_rise is not None and rise > rule.allowed_rise.m_as("Pa") + slack
-    end_bad = rule.end_at_most is not None and start + rise > rule.end_at_most.m_as("Pa") + slack
-    too_high = start > target + slack or (rule.strictly_below and start >= target - slack)
-    more = max(hold - held, 0.0)
+    held = next((at - first for at, _ in readings if at - first >= ends), readings[-1][0] - first)
+    rise = max(pa for at, pa in readings if at - first <= held) - start
+    rise_bad = rule.allowed_rise is not None and rise > rule.allowed_rise.m_as("Pa") + _SLACK_PA
+    end_bad = (
+        rule.end_at_most is not None and start + rise > rule.end_at_most.m_as("Pa") + _SLACK_PA
+    )
+    too_high = start > target + _SLACK_PA or (rule.strictly_below and start >= target - _SLACK_PA)
+    more = 0.0 if held >= ends else hold - held
     if too_high:
         word = RuleWord.NOT_DEEP
     elif rise_bad or end_bad:
         word = RuleWord.FAILED
     else:
-        word = RuleWord.TOO_SHORT if more > 1e-9 * hold else RuleWord.PASSED
+        word = RuleWord.TOO_SHORT if more else RuleWord.PASSED
     return RuleResult(rule, word, Q(start, "Pa"), Q(rise, "Pa"), Q(held / 60, "hour"), more)

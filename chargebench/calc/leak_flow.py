@@ -180,7 +180,8 @@ def as_refrigerant(
     Raises
     ------
     OutsideDomain
-        No pressure difference in the test, or a temperature not above absolute zero.
+        No pressure difference in the test, a pressure below zero, or a temperature, molar mass or
+        viscosity not above zero.
 
     Notes
     -----
@@ -191,6 +192,11 @@ def as_refrigerant(
     ------
     LEAKFLOW.
     """
+    gases = (test_gas, refrigerant)
+    if min(pressure.m_as("Pa") for gas in gases for pressure in (gas.inside, gas.outside)) < 0:
+        raise OutsideDomain("Expected absolute pressures, none of them below zero.")
+    if min(value.magnitude for gas in gases for value in (gas.molar_mass, gas.viscosity)) <= 0:
+        raise OutsideDomain("Expected molar masses and viscosities above zero.")
     difference = test_gas.inside.m_as("Pa") - test_gas.outside.m_as("Pa")
     if difference == 0:
         raise OutsideDomain("Expected a pressure difference across the leak in the test.")

@@ -42,12 +42,38 @@ def test_that_500_to_620_micron_in_10_min_passes_one_rule_and_fails_another() ->
         ([0, 180], [270, 270], RuleWord.NOT_DEEP),
         ([0, 170, 200], [100, 101, 103], RuleWord.FAILED),
         ([0, 180, 400], [100, 101, 110], RuleWord.PASSED),
+        ([0, 180, 300], [100, 101, 110], RuleWord.PASSED),
+        ([0, 170, 200, 400], [100, 101, 101, 110], RuleWord.PASSED),
+        ([0, 180, 180], [100, 101, 103], RuleWord.FAILED),
+        ([1000, 1180, 1400], [100, 101, 110], RuleWord.PASSED),
+        ([1000, 1060], [100, 101], RuleWord.TOO_SHORT),
+        ([0, 180], [269.9, 270], RuleWord.PASSED),
     ],
 )
 def test_that_a_pass_rule_is_taken_by_the_letter(
     minutes: list[float], pascals: list[float], word: RuleWord
 ) -> None:
     assert rule_words(minutes, pascals)[0] is word
+
+
+# "At most" and "steady at or below" hold on the figure itself, whatever floats make of it.
+@pytest.mark.parametrize(("end", "word"), [(1000, RuleWord.PASSED), (1001, RuleWord.FAILED)])
+def test_that_a_vacuum_on_the_printed_figures_passes(end: float, word: RuleWord) -> None:
+    assert rule_words([0, 10], [500 * MICRON_PA, end * MICRON_PA])[1] is word
+    assert rule_words([0, 10], [501 * MICRON_PA, 600 * MICRON_PA])[1] is RuleWord.NOT_DEEP
+
+
+def test_that_a_rule_held_longer_than_asked_asks_for_nothing_more() -> None:
+    found = standard_rules([5, 175, 205], [100, 101, 101.5], [IF09])[0]
+    assert found.minutes_more == 0
+    assert found.held.m_as("min") == pytest.approx(200)
+    assert found.highest_rise.m_as("Pa") == pytest.approx(1.5)
+    assert found.start.m_as("Pa") == 100
+
+
+def test_that_a_reading_without_its_time_is_a_bug() -> None:
+    with pytest.raises(ValueError, match="shorter"):
+        standard_rules([0, 180], [100], [IF09])
 
 
 def test_that_a_rule_says_how_long_to_hold_on() -> None:

@@ -32,6 +32,73 @@ def says(findings: Findings, fault: Hypothesis) -> list[Says]:
     return [row.says for row in evidence(findings) if row.hypothesis is fault]
 
 
+def state(**found: Any) -> str:
+    """The state in which the one reading given is taken to be."""
+    reading = evidence(Findings(**found))[0].reading
+    return reading.split(", ")[1].split(" ")[0]
+
+
+# The limits are our own choice after common practice; a reading on a limit is a usual one.
+@pytest.mark.parametrize(
+    ("name", "low", "high"),
+    [
+        ("superheat", 3.0, 12.0),
+        ("subcooling", 3.0, 12.0),
+        ("condensing_split", 5.0, 17.0),
+        ("evaporator_difference", 4.0, 12.0),
+    ],
+)
+def test_that_a_difference_is_low_usual_or_high_by_its_limits(
+    name: str, low: float, high: float
+) -> None:
+    for kelvin, expected in [
+        (low - 0.1, "low"), (low, "usual"), (high, "usual"), (high + 0.1, "high"),
+    ]:  # fmt: skip
+        assert state(**{name: k(kelvin)}) == expected
+    # From surfaces either limit stands 2 K further out.
+    for kelvin, expected in [
+        (low - 2.1, "low"), (low - 2, "usual"), (high + 2, "usual"), (high + 2.1, "high"),
+    ]:  # fmt: skip
+        assert state(**{name: k(kelvin)}, from_surfaces=True) == expected
+
+
+@pytest.mark.parametrize(
+    ("kelvin", "expected"), [(4.9, "low"), (5.0, "usual"), (11.0, "usual"), (11.1, "high")]
+)
+def test_that_a_figure_expected_holds_within_three_kelvin(kelvin: float, expected: str) -> None:
+    found = Findings(superheat=k(kelvin), expected_superheat=k(8))
+    assert evidence(found)[0].reading == (
+        f"superheat {kelvin:.1f} K, {expected} (the maker: 8.0 K)"
+    )
+
+
+@pytest.mark.parametrize(
+    ("found", "expected"),
+    [
+        ({"drier_drop": k(1.5)}, "usual"),
+        ({"drier_drop": k(1.6)}, "high"),
+        ({"current": Current(Q(1.48, "A"), Q(2, "A"))}, "low"),
+        ({"current": Current(Q(1.5, "A"), Q(2, "A"))}, "usual"),
+        ({"current": Current(Q(2.2, "A"), Q(2, "A"))}, "usual"),
+        ({"current": Current(Q(2.3, "A"), Q(2, "A"))}, "high"),
+        ({"box_temperature": k(279.0), "set_point": k(277)}, "usual"),
+        ({"box_temperature": k(279.1), "set_point": k(277)}, "high"),
+    ],
+)
+def test_that_other_readings_have_their_limits(found: dict[str, Any], expected: str) -> None:
+    assert evidence(Findings(**found))[0].reading.endswith(f", {expected}")
+
+
+def test_that_a_box_temperature_without_a_set_point_says_nothing() -> None:
+    assert evidence(Findings(box_temperature=k(279))) == ()
+    assert evidence(Findings(set_point=k(277))) == ()
+
+
+def test_that_a_usual_reading_names_its_limits_and_no_surface() -> None:
+    reading = evidence(Findings(superheat=k(8)))[0].reading
+    assert reading == "superheat 8.0 K, usual (usual 3 to 12 K)"
+
+
 def test_that_nothing_measured_gives_no_evidence_but_a_first_measurement() -> None:
     assert evidence(Findings()) == ()
     first = next_measurement(Findings())
@@ -122,6 +189,51 @@ def test_that_the_next_measurement_is_one_not_yet_made_and_tells_open_faults_apa
     assert found is not None
     assert found.measure not in ("superheat", "frost pattern")
     assert found.reason.startswith(found.measure.capitalize())
+
+
+# Reckoned by hand from the table: what frost only at the inlet, a high superheat and a low
+# subcooling leave open is low charge (3 for) and a valve fault (2 for); of what is not measured yet
+# only the evaporator difference, where it is low, speaks against one and for the other.
+@pytest.mark.parametrize("from_surfaces", [False, True])
+def test_that_two_open_faults_are_told_apart_by_what_parts_them(*, from_surfaces: bool) -> None:
+    starved: dict[str, Any] = {"superheat": k(18), "frost": Frost.INLET_ONLY}
+    found = next_measurement(Findings(**starved, subcooling=k(0.5), from_surfaces=from_surfaces))
+    assert found is not None
+    assert found.measure == "evaporator difference"
+    assert found.reason == "Evaporator difference would tell low charge from valve fault."
+    assert found.needs_hose is not from_surfaces
+
+
+# By hand: ice opens all six faults. The current parts the three that starve the compressor from the
+# two that load it, six pairs; the evaporator difference parts ten, but counts half with a hose.
+def test_that_a_measurement_with_a_hose_must_part_twice_as_many() -> None:
+    without = next_measurement(Findings(frost=Frost.ICED))
+    assert without is not None
+    assert not without.needs_hose
+    assert without.reason == (
+        "Compressor current would tell low charge from overcharge, and 5 more such pairs."
+    )
+    surfaces = next_measurement(Findings(frost=Frost.ICED, from_surfaces=True))
+    assert surfaces is not None
+    assert surfaces.measure == "evaporator difference"
+    assert "and 9 more such pairs" in surfaces.reason
+
+
+# By hand: frost at the inlet leaves low charge, restriction, valve fault and, one behind, a dirty
+# condenser. The current parts two pairs, the evaporator difference four: with a hose no more.
+def test_that_of_equals_the_easier_comes_first() -> None:
+    found = next_measurement(Findings(frost=Frost.INLET_ONLY))
+    assert found is not None
+    assert found.reason == (
+        "Compressor current would tell low charge from dirty condenser, and 1 more such pairs."
+    )
+
+
+# By hand: liquid in the suction line leaves poor airflow, valve fault, overcharge and condenser.
+def test_that_faults_far_behind_are_not_asked_about() -> None:
+    found = next_measurement(Findings(frost=Frost.FLOODED))
+    assert found is not None
+    assert found.reason.startswith("Compressor current would tell poor airflow or iced coil from ")
 
 
 def test_that_nothing_more_is_asked_when_nothing_would_decide() -> None:

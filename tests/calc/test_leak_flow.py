@@ -75,6 +75,17 @@ def test_that_impossible_states_are_refused() -> None:
         a_year(1e-6, 100, -273.15)
 
 
+def test_that_a_gas_has_a_mass_a_viscosity_and_no_pressure_below_zero() -> None:
+    air = gas(28.96, 0, 1.82e-5)
+    for impossible in (gas(0, 5e5, 1e-5), gas(102, 5e5, 0), gas(-102, 5e5, 1e-5)):
+        with pytest.raises(OutsideDomain, match="molar masses and viscosities above zero"):
+            range_from(air, impossible)
+    for side in (gas(102, -1, 1e-5), gas(102, 5e5, 1e-5, outside=-1)):
+        with pytest.raises(OutsideDomain, match="none of them below zero"):
+            range_from(air, side)
+    assert range_from(air, gas(102, 0, 1e-5, outside=5e5))[0] > 0  # vacuum itself is a pressure
+
+
 @given(st.floats(1e-12, 1), st.floats(1, 500))
 def test_that_flow_and_mass_are_proportional(flow: float, molar: float) -> None:
     assert a_year(2 * flow, molar, 20) == pytest.approx(2 * a_year(flow, molar, 20))

@@ -137,6 +137,11 @@ def max_charge_for_area(
     Quantity [kg]
         For charges above m1.
 
+    Raises
+    ------
+    ChargebenchError
+        A height or lower limit of zero.
+
     Notes
     -----
     2.5 LFL**1.25 h sqrt(A), numbers for kg and m; from 2018 on at most 0.75 LFL h A.
@@ -145,6 +150,8 @@ def max_charge_for_area(
     ------
     IEC60335-2-40, annex GG.
     """
+    _above_zero(height, "a height of release")
+    _above_zero(lfl, "a lower flammable limit")
     area, metres, limit = floor_area.m_as("m**2"), height.m_as("m"), lfl.m_as("kg/m**3")
     most = _per_root_area(form, limit, metres) * max(area, 0.0) ** 0.5
     if form.sealed_factor is not None:
