@@ -1,18 +1,15 @@
-"""The timer of a decay test: asks for each reading and adds it to the step's list.
+"""The timer of a decay or pressure test: asks for each reading and adds it to the step's list.
 
 The start is a moment of the wall clock in the step's typed text, so that a closed lid or a restart
 does not lose it.
 """
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from datetime import datetime
-from pathlib import Path
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import (
-    QApplication,
-    QFileDialog,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -24,11 +21,13 @@ from PySide6.QtWidgets import (
 from chargebench.errors import ReadingRefused
 from chargebench.steps import Typed
 from chargebench.steps.form import TypedLine
-from chargebench.steps.series import lines_from_file, lines_from_text
+from chargebench.steps.taken import of_series, with_taken
+from chargebench.ui.decay_watch import DECAY, Watched, clock, due, ends_of, seconds_of, span
 from chargebench.ui.fields import LineEdit
+from chargebench.ui.series import Series
+from chargebench.ui.sound import Tone, chime
 from chargebench.units import Kind, Reading, read
 
-EVERY_S = 60.0  # seconds between readings where nothing else is typed
 _TICK_MS = 250
 _LETTERS = re.compile(r"[^\d\s.,+\-\u2212]")
 
@@ -44,10 +43,18 @@ class DecayTimer(QWidget):
     changed = Signal(dict)  # the part of the step's typed text that became different
 
     def __init__(
-        self, now: Callable[[], datetime] = wall_clock, parent: QWidget | None = None
+        self,
+        watched: Watched = DECAY,
+        now: Callable[[], datetime] = wall_clock,
+        live: Callable[[], tuple[str, str] | None] = lambda: None,
+        sound: Callable[[Tone], None] | None = None,
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
+        self._watched = watched
         self._now = now
+        self._live = live
+        self._sound: Callable[[Tone], None] = sound or chime()
         self._typed: Typed = {}
         self._typing_since: float | None = None
         self._asked_for = -1.0
@@ -61,30 +68,32 @@ class DecayTimer(QWidget):
         self.asks = _label("title")
         self.tells = _label("faint")
         self.says = _label("refusal")
-        self.start = QPushButton("&Isolated now")
-        self.start.setToolTip("The pump is valved off: the decay test starts at this moment.")
-        self.reading = LineEdit("420 micron")
+        self.start = QPushButton(self._watched.begin)
+        self.start.setToolTip(self._watched.begin_hint)
+        self.reading = LineEdit(self._watched.example)
         self.reading.setAccessibleName("Gauge reading")
+        self.temperature = LineEdit(self._watched.temperature)
+        self.temperature.setAccessibleName("Temperature at the reading")
+        self.temperature.setVisible(bool(self._watched.temperature))
         self.add = QPushButton("&Add")
-        self.paste = QPushButton("&Paste")
-        self.paste.setToolTip("Two columns from the clipboard: time and reading, with units.")
-        self.file = QPushButton("From &file…")
+        self.series = Series(lambda: not self._lines())
         self.start.clicked.connect(self.begin)
         self.reading.edited.connect(self._typing)
-        self.reading.returnPressed.connect(self.take)
+        for editor in (self.reading, self.temperature):
+            editor.returnPressed.connect(self.take)
         self.add.clicked.connect(self.take)
-        self.paste.clicked.connect(self.take_clipboard)
-        self.file.clicked.connect(self._choose_file)
+        self.series.wanted.connect(self._add_series)
+        self.series.said.connect(self._refuse)
         entry = QGridLayout()
         caption = QLabel("&Reading")
         caption.setBuddy(self.reading)
-        entry.addWidget(caption, 0, 0)
-        entry.addWidget(self.reading, 0, 1)
-        entry.addWidget(self.add, 0, 2)
+        for column, part in enumerate((caption, self.reading, self.temperature, self.add)):
+            entry.addWidget(part, 0, column)
+        entry.setColumnStretch(1, 2)
+        entry.setColumnStretch(2, 1 if self._watched.temperature else 0)
         others = QHBoxLayout()
-        for button in (self.start, self.paste, self.file):
-            others.addWidget(button)
-        others.addStretch(1)
+        others.addWidget(self.start, 0, Qt.AlignmentFlag.AlignTop)
+        others.addWidget(self.series, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.asks)
@@ -97,7 +106,7 @@ class DecayTimer(QWidget):
     def show_typed(self, typed: Typed, *, locked: bool = False) -> None:
         """Show a step's typed text; locked once it is signed."""
         self._typed = typed
-        for part in (self.start, self.add, self.paste, self.file):
+        for part in (self.start, self.add, self.series):
             part.setEnabled(not locked)
         self.reading.lock(locked=locked)
         started = self._started() is not None and not locked
@@ -119,77 +128,79 @@ class DecayTimer(QWidget):
                 "There are readings already. Take their lines out of the form to start again."
             )
             return
-        self._change({"decay_started": self._now().isoformat(sep=" ", timespec="seconds")})
+        self._change({self._watched.started: self._now().isoformat(sep=" ", timespec="seconds")})
         self.reading.setFocus()
 
     def take(self) -> None:
         """Add the reading as typed, at the moment its typing began."""
         seconds = self._elapsed() if self._typing_since is None else self._typing_since
-        if seconds is None:
-            self._refuse("Press “Isolated now” when the pump is valved off, then read the gauge.")
-            return
         text = self._with_unit(self.reading.text().strip())
+        if self._add(seconds, text, ""):
+            self.reading.put("")
+            self.reading.say("")
+            self._typing_since = None
+
+    def take_live(self) -> bool:
+        """Add what the instrument shows now; False where it shows nothing."""
+        taken = self._live()
+        return taken is not None and self._add(self._elapsed(), *taken)
+
+    def _add(self, seconds: float | None, text: str, source: str) -> bool:
+        if seconds is None:
+            begin = self._watched.begin.replace("&", "")
+            self._refuse(f"Press “{begin}” at the start, then read the gauge.")
+            return False
+        line = {"at": span(seconds)}
         try:
-            reading = read(Kind.PRESSURE, text)
+            line["reading"] = read(Kind.PRESSURE, text).text
+            if degrees := self.temperature.text().strip():
+                line["temperature"] = read(Kind.TEMPERATURE, degrees).text
         except ReadingRefused as refusal:
             self._refuse(str(refusal))
-            return
+            return False
         lines = self._lines()
-        if lines and seconds <= _seconds(lines[-1]):
+        if lines and seconds_of(line) <= seconds_of(lines[-1]):
             self._refuse("This moment already has a reading; wait for the next one.")
-            return
-        self.reading.put("")
-        self.reading.say("")
-        self._typing_since = None
-        self._change({"decay": [*lines, {"at": span(seconds), "reading": reading.text}]})
+            return False
+        where = f"{self._watched.lines}[{len(lines)}].reading"
+        self._take_lines([*lines, line], source, {where: line["reading"]} if source else {})
+        return True
 
-    def take_clipboard(self) -> None:
-        """Add readings from the clipboard's two columns."""
-        self._take_series(lambda: lines_from_text(QApplication.clipboard().text()))
-
-    def take_file(self, path: Path) -> None:
-        """Add readings from a two-column text file."""
-        self._take_series(lambda: lines_from_file(path))
+    def _take_lines(self, lines: list[TypedLine], source: str, texts: dict[str, str]) -> None:
+        part: dict[str, object] = {self._watched.lines: lines, **ends_of(self._watched, lines)}
+        if source:
+            whole = with_taken({**self._typed, **part}, source, texts)  # type: ignore[dict-item]
+            part["taken"] = whole.get("taken", [])
+        self._change(part)
 
     def refresh(self) -> None:
-        """Write what is asked for now."""
+        """Write what is asked for now; an instrument that is listened to is read by itself."""
         lines, elapsed = self._lines(), self._elapsed()
         count = f"{len(lines)} reading{'' if len(lines) == 1 else 's'}"
         last = f", last {lines[-1]['reading']} after {lines[-1]['at']}" if lines else ""
         self.tells.setText(f"{count}{last}.")
         if elapsed is None:
-            self.asks.setText("Isolate the pump" if not lines else "Readings entered")
+            self.asks.setText(self._watched.first if not lines else "Readings entered")
             return
         if elapsed < 0:
             self.asks.setText("The clock shows a time before the start; check it.")
             return
-        due = self._due(lines)
-        if elapsed < due:
-            self.asks.setText(f"Next reading in {clock(due - elapsed + 0.999)}")
+        wanted_at = due(self._watched, self._typed, lines)
+        if elapsed < wanted_at:
+            self.asks.setText(f"Next reading in {clock(wanted_at - elapsed + 0.999)}")
+            return
+        if self.running and not self.reading.text().strip() and self.take_live():
             return
         self.asks.setText(f"Read the gauge now: {clock(elapsed)}")
-        if due != self._asked_for:
-            self._asked_for = due
-            QApplication.beep()
-
-    def _due(self, lines: Sequence[TypedLine]) -> float:
-        """When the next reading is due, in seconds from the start: the first one at once."""
-        if not lines:
-            return 0.0
-        every = self._every()
-        return (_seconds(lines[-1]) // every + 1) * every
-
-    def _every(self) -> float:
-        try:
-            typed = str(self._typed.get("decay_every", ""))
-            seconds = float(read(Kind.DURATION, typed).quantity.m_as("s"))
-        except ReadingRefused:
-            return EVERY_S
-        return seconds if seconds >= 1 else EVERY_S
+        if wanted_at != self._asked_for:
+            self._asked_for = wanted_at
+            self._sound(Tone.PROMPT)
 
     def _started(self) -> datetime | None:
         try:
-            started = datetime.fromisoformat(str(self._typed.get("decay_started", "")).strip())
+            started = datetime.fromisoformat(
+                str(self._typed.get(self._watched.started, "")).strip()
+            )
         except ValueError:
             return None
         return started if started.tzinfo else started.astimezone()
@@ -199,7 +210,7 @@ class DecayTimer(QWidget):
         return None if started is None else (self._now() - started).total_seconds()
 
     def _lines(self) -> list[TypedLine]:
-        lines = self._typed.get("decay", ())
+        lines = self._typed.get(self._watched.lines, ())
         if isinstance(lines, str):
             return []
         return [
@@ -227,23 +238,8 @@ class DecayTimer(QWidget):
             return text
         return f"{text} {before.unit}"
 
-    def _choose_file(self) -> None:
-        name, _ = QFileDialog.getOpenFileName(
-            self, "Readings from a file", "", "Two columns (*.txt *.csv *.tsv *.log);;All files (*)"
-        )
-        if name:
-            self.take_file(Path(name))
-
-    def _take_series(self, lines: Callable[[], tuple[TypedLine, ...]]) -> None:
-        if self._lines():
-            self._refuse(
-                "There are readings already. Take their lines out of the form, then add a series."
-            )
-            return
-        try:
-            self._change({"decay": list(lines())})
-        except ReadingRefused as refusal:
-            self._refuse(str(refusal))
+    def _add_series(self, lines: list[TypedLine], source: str) -> None:
+        self._take_lines(list(lines), source, of_series(self._watched.lines, lines))
 
     def _change(self, part: dict[str, object]) -> None:
         self.says.hide()
@@ -253,27 +249,6 @@ class DecayTimer(QWidget):
     def _refuse(self, says: str) -> None:
         self.says.setText(says)
         self.says.show()
-
-
-def clock(seconds: float) -> str:
-    """Seconds as a clock shows them: 4:05."""
-    minutes, rest = divmod(int(seconds), 60)
-    return f"{minutes}:{rest:02d}"
-
-
-def span(seconds: float) -> str:
-    """Seconds as a time span a form understands: 4 min 5 s."""
-    minutes, rest = divmod(int(seconds), 60)
-    if not minutes:
-        return f"{rest} s"
-    return f"{minutes} min {rest} s" if rest else f"{minutes} min"
-
-
-def _seconds(line: TypedLine) -> float:
-    try:
-        return float(read(Kind.DURATION, line.get("at", "")).quantity.m_as("s"))
-    except ReadingRefused:
-        return 0.0
 
 
 def _label(weight: str) -> QLabel:

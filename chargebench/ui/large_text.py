@@ -1,6 +1,6 @@
 """Words written as large as the room they are given."""
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 
 
@@ -35,3 +35,39 @@ def fit(
     painter.setFont(font)
     painter.setPen(colour)
     painter.drawText(room, align | Qt.AlignmentFlag.AlignVCenter, words)
+
+
+UNIT_SHARE = 0.5  # of the figure's height: the unit is known, the figure is what is read
+
+
+def fit_figure(
+    painter: QPainter, room: QRectF, words: str, colour: QColor, align: Qt.AlignmentFlag
+) -> float:
+    """Write a figure as large as it fits, its unit smaller beside it; height of its digits [px].
+
+    Words that are no figure with a unit are written whole.
+    """
+    number, _, unit = words.rpartition(" ")
+    if not number or not any(each.isdigit() for each in number):
+        number, unit = words, ""
+    large = sized(painter.font(), room.height() * 0.9, bold=True)
+    while True:
+        small = sized(large, large.pixelSize() * UNIT_SHARE)
+        gap = large.pixelSize() * 0.12 if unit else 0.0
+        figure = QFontMetricsF(large).horizontalAdvance(number)
+        wide = figure + gap + QFontMetricsF(small).horizontalAdvance(unit)
+        if wide <= room.width() or large.pixelSize() <= 8:
+            break
+        large = sized(
+            large, min(large.pixelSize() * room.width() / wide, large.pixelSize() - 1), bold=True
+        )
+    left = room.left()
+    if align & Qt.AlignmentFlag.AlignHCenter:
+        left += (room.width() - wide) / 2
+    digits = QFontMetricsF(large).tightBoundingRect("0").height()
+    baseline = room.center().y() + digits / 2
+    painter.setPen(colour)
+    for font, text, at in ((large, number, left), (small, unit, left + figure + gap)):
+        painter.setFont(font)
+        painter.drawText(QPointF(at, baseline), text)
+    return digits

@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 
 from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from chargebench.desk import Desk
@@ -12,8 +13,11 @@ from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import STEPS, Asks
 from chargebench.ui.bench_display import BenchDisplay
 from chargebench.ui.decay_timer import DecayTimer
+from chargebench.ui.decay_watch import WATCHED
 from chargebench.ui.formview import FormView
+from chargebench.ui.livestrip import LiveStrip, instrument_of
 from chargebench.ui.signing import SignStrip
+from chargebench.ui.taking import first_empty, focused_place, take
 from chargebench.ui.weighing import Weighing
 
 KEEP_MS = 300
@@ -45,7 +49,12 @@ class StepPane(QWidget):
         self.strip = SignStrip()
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
+        self.live = LiveStrip(desk)
+        self._column.addWidget(self.live)
         self._column.addWidget(self.strip)
+        self.live.take.connect(self.take_reading)
+        self.live.settings_wanted.connect(self._choose_port)
+        QShortcut(QKeySequence("F2"), self).activated.connect(self.take_reading)
         self.strip.sign.connect(self.sign)
         self.strip.set_aside.connect(self._set_aside)
         self.strip.reverse.connect(self._reverse)
@@ -76,7 +85,7 @@ class StepPane(QWidget):
         self.clear()
         self.see(view)
         self._refused = {}
-        letters = _OWN_LETTERS + (_TIMER_LETTERS if key == "evacuation" else "")
+        letters = _OWN_LETTERS + (_TIMER_LETTERS if key in WATCHED else "")
         form = FormView(STEPS[key], self._desk, ticks=self._ticks(key), taken=letters)
         locked = self._step(key).state != "open" or not self._may_record(key)
         form.put(self._desk.typed(view.id, key))
@@ -85,8 +94,9 @@ class StepPane(QWidget):
         self._column.insertWidget(0, form, 1)
         form.show()  # at once: the next key may go into it
         self._form = form
-        if key == "evacuation":
-            self._show_timer(form, locked=locked)
+        if key in WATCHED:
+            self._show_timer(key, form, locked=locked)
+        self._follow(locked=locked)
         self.strip.show_step(self._step(key), job_open=self._may_record(key))
         self.strip.display.setVisible(key == "weigh_in" and not locked)
         self._place_strip()
@@ -111,7 +121,10 @@ class StepPane(QWidget):
 
     def show_display(self) -> BenchDisplay:
         """Weigh with figures readable from three metres."""
-        display = self.weighing().display(self)
+        live = self.live
+        display = self.weighing().display(
+            self, live.live if live.listens else None, live.instrument if live.listens else ""
+        )
         display.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         display.showFullScreen()
         return display
@@ -121,13 +134,41 @@ class StepPane(QWidget):
         self._view = view
         self._who = self._desk.label("person", self._desk.person) or "nobody chosen yet"
 
-    def _show_timer(self, form: FormView, *, locked: bool) -> None:
-        timer = DecayTimer()
+    def _follow(self, *, locked: bool = False) -> None:
+        """Listen to the instrument this step names."""
+        named = "" if locked else instrument_of(self.key(), self.form().typed())
+        self.live.show_instrument(named)
+
+    def take_reading(self) -> None:
+        """Put what the instrument shows into the field typed in, else into the first it fits."""
+        if self._timer is not None and self._timer.reading.hasFocus() and self.live.listens:
+            self._timer.take_live()
+            return
+        form, kind = self.form(), self.live.kind
+        place = focused_place(form, kind) or first_empty(form, kind)
+        taken = self.live.taken()
+        if place is not None and taken is not None:
+            take(form, place, *taken)
+
+    def _choose_port(self, instrument: str) -> None:
+        from chargebench.ui.line_dialog import LineDialog
+
+        self.live.let_go(wait=True)
+        dialog = LineDialog(self._desk, instrument, self)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.finished.connect(lambda _: self._follow())
+        dialog.open()
+
+    def _show_timer(self, key: str, form: FormView, *, locked: bool) -> None:
+        timer = DecayTimer(WATCHED[key], live=self._live_of_timer)
         timer.show_typed(form.typed(), locked=locked)
         timer.changed.connect(form.type_over)
         self._column.insertWidget(0, timer)
         timer.setVisible(not locked)
         self._timer = timer
+
+    def _live_of_timer(self) -> tuple[str, str] | None:
+        return self.live.taken() if self.live.listens else None
 
     def _may_record(self, key: str) -> bool:
         return self._viewed().state == "open" or key == AFTER_CLOSING
@@ -165,6 +206,7 @@ class StepPane(QWidget):
         self._refused = {}
         if self._timer is not None:
             self._timer.show_typed(self.form().typed())
+        self._follow()
         self.looked.emit(self.look())
         # Started once and not put off by further keys, so text waits this long at most.
         self._unkept = True

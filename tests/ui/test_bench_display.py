@@ -7,8 +7,10 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from chargebench.ui.bench_display import BenchDisplay, Zone
+from chargebench.ui.bench_display import BenchDisplay
+from chargebench.ui.bench_zone import Seen, Zone
 from chargebench.ui.mass_view import MassView
+from chargebench.ui.sound import Tone
 from chargebench.units import Kind, Q, Quantity, read
 
 
@@ -16,7 +18,7 @@ def grams(size: float) -> Quantity:
     return Q(size, "g")
 
 
-def look(start: str, live: str) -> MassView:
+def masses(start: str, live: str) -> MassView:
     """A weigh-in of 85 g ± 2 g through a hose that keeps 0.3 g."""
     if not start:
         return MassView(grams(85), grams(2))
@@ -28,23 +30,27 @@ def look(start: str, live: str) -> MassView:
     return MassView(grams(85), grams(2), charged=charged, total=charged, stop_readings=(stop,))
 
 
-class Beeps:
+def look(start: str, live: str) -> Seen:
+    return Seen(masses(start, live))
+
+
+class Heard:
     def __init__(self) -> None:
-        self.count = 0
+        self.tones: list[Tone] = []
 
-    def __call__(self) -> None:
-        self.count += 1
-
-
-@pytest.fixture
-def beeps() -> Beeps:
-    return Beeps()
+    def __call__(self, tone: Tone) -> None:
+        self.tones.append(tone)
 
 
 @pytest.fixture
-def display(qtbot: QtBot, beeps: Beeps) -> BenchDisplay:
+def heard() -> Heard:
+    return Heard()
+
+
+@pytest.fixture
+def display(qtbot: QtBot, heard: Heard) -> BenchDisplay:
     made = BenchDisplay(
-        look, head="R290 into Bakery freezer", place="C-014 on S-2, live", sound=beeps
+        look, head="R290 into Bakery freezer", place="C-014 on S-2, live", sound=heard
     )
     qtbot.addWidget(made)
     made.resize(1024, 600)
@@ -56,7 +62,7 @@ def test_that_a_whole_weigh_in_needs_only_keys(qtbot: QtBot, display: BenchDispl
     with qtbot.waitSignal(display.started) as start:
         qtbot.keyClicks(display, "4312.5g")
         qtbot.keyClick(display, Qt.Key.Key_Space)
-    assert start.args == ["4312.5g"]
+    assert start.args == ["4312.5g", ""]
     assert display.stop == "4\u202f227.2 g"
     qtbot.keyClicks(display, "4250.6")
     qtbot.waitUntil(lambda: display.figure == "23.4 g")
@@ -65,12 +71,12 @@ def test_that_a_whole_weigh_in_needs_only_keys(qtbot: QtBot, display: BenchDispl
         qtbot.keyClick(display, Qt.Key.Key_Delete)
         qtbot.keyClicks(display, "4227,2")
         qtbot.keyClick(display, Qt.Key.Key_Return)
-    assert end.args == ["4227,2 g"]
+    assert end.args == ["4227,2 g", ""]
     assert not display.isVisible()
 
 
 def test_that_half_typed_figures_neither_move_the_picture_nor_sound(
-    qtbot: QtBot, display: BenchDisplay, beeps: Beeps
+    qtbot: QtBot, display: BenchDisplay, heard: Heard
 ) -> None:
     qtbot.keyClicks(display, "4312.5")
     qtbot.keyClick(display, Qt.Key.Key_Space)
@@ -78,31 +84,31 @@ def test_that_half_typed_figures_neither_move_the_picture_nor_sound(
     assert display.zone is Zone.FAR
     qtbot.keyClicks(display, "50.6")
     qtbot.waitUntil(lambda: display.figure == "23.4 g")
-    assert beeps.count == 0
+    assert heard.tones == []
 
 
 @pytest.mark.parametrize(
-    ("live", "zone", "sounds", "figure"),
+    ("live", "zone", "tone", "figure"),
     [
-        ("4235", Zone.NEAR, 1, "7.8 g"),
-        ("4228", Zone.AT, 2, "0.8 g"),
-        ("4223.8", Zone.PAST, 3, "3.4 g"),
+        ("4235", Zone.NEAR, Tone.NEAR, "7.8 g"),
+        ("4228", Zone.AT, Tone.AT, "0.8 g"),
+        ("4223.8", Zone.PAST, Tone.PAST, "3.4 g"),
     ],
 )
 def test_that_near_at_and_past_the_stop_sound_and_read_differently(
     qtbot: QtBot,
     display: BenchDisplay,
-    beeps: Beeps,
+    heard: Heard,
     live: str,
     zone: Zone,
-    sounds: int,
+    tone: Tone,
     figure: str,
 ) -> None:
     qtbot.keyClicks(display, "4312.5")
     qtbot.keyClick(display, Qt.Key.Key_Space)
     before = display.grab().toImage()
     qtbot.keyClicks(display, live)
-    qtbot.waitUntil(lambda: beeps.count == sounds)
+    qtbot.waitUntil(lambda: heard.tones == [tone])
     assert display.zone is zone
     assert display.figure == figure
     assert str(zone) in display.accessibleDescription()
@@ -113,8 +119,8 @@ def test_that_what_is_no_reading_is_refused_and_nothing_is_taken(
     qtbot: QtBot, display: BenchDisplay
 ) -> None:
     taken: list[str] = []
-    display.started.connect(taken.append)
-    display.ended.connect(taken.append)
+    display.started.connect(lambda text, _: taken.append(text))
+    display.ended.connect(lambda text, _: taken.append(text))
     qtbot.keyClicks(display, "43x")
     qtbot.keyClick(display, Qt.Key.Key_Space)
     assert "not a unit" in display.says
@@ -131,7 +137,7 @@ def test_that_what_is_no_reading_is_refused_and_nothing_is_taken(
 
 def test_that_escape_leaves_without_taking_anything(qtbot: QtBot, display: BenchDisplay) -> None:
     taken: list[str] = []
-    display.ended.connect(taken.append)
+    display.ended.connect(lambda text, _: taken.append(text))
     qtbot.keyClicks(display, "4312.5")
     with qtbot.waitSignal(display.left):
         qtbot.keyClick(display, Qt.Key.Key_Escape)
@@ -145,4 +151,4 @@ def test_that_a_bare_figure_takes_the_unit_of_the_start(qtbot: QtBot) -> None:
     qtbot.keyClicks(display, "9.4")
     with qtbot.waitSignal(display.ended) as end:
         qtbot.keyClick(display, Qt.Key.Key_Return)
-    assert end.args == ["9.4 lb"]
+    assert end.args == ["9.4 lb", ""]

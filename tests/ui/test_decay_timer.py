@@ -9,7 +9,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from chargebench.ui.decay_timer import DecayTimer, span
+from chargebench.ui.decay_timer import DecayTimer
+from chargebench.ui.decay_watch import span
 from chargebench.units import Kind, read
 
 
@@ -43,7 +44,7 @@ def clock() -> Clock:
 
 @pytest.fixture
 def timer(qtbot: QtBot, clock: Clock) -> DecayTimer:
-    made = DecayTimer(clock)
+    made = DecayTimer(now=clock, sound=lambda _: None)
     qtbot.addWidget(made)
     made.show()
     return made
@@ -94,7 +95,7 @@ def test_that_a_restart_goes_on_from_the_typed_start(
 ) -> None:
     timer.begin()
     type_reading(qtbot, timer, "350 micron")
-    again = DecayTimer(clock)
+    again = DecayTimer(now=clock)
     qtbot.addWidget(again)
     clock.on(minutes=7, seconds=30)
     again.show_typed({**step.typed, "decay_every": "5 min"})
@@ -119,12 +120,22 @@ def test_that_readings_are_pasted_and_read_from_a_file(
     qtbot: QtBot, timer: DecayTimer, step: Step, tmp_path: Path
 ) -> None:
     QApplication.clipboard().setText("min;micron\n0;350\n1,5;380")
-    qtbot.mouseClick(timer.paste, Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(timer.series.paste, Qt.MouseButton.LeftButton)
+    assert "Understood 2 readings (pasted)" in timer.series.understood.text()
+    assert "2.  1,5 min   380 micron" in timer.series.understood.text()
+    assert step.typed == {}
+    qtbot.keyClick(timer.series.add, Qt.Key.Key_Space)
     assert step.readings == [("0 min", "350 micron"), ("1,5 min", "380 micron")]
     timer.show_typed({})
     file = tmp_path / "logger.txt"
     file.write_text("0 s\t46.7 Pa\n60 s\t50 Pa\n", encoding="utf-8")
-    timer.take_file(file)
+    timer.series.take_file(file)
+    timer.series.add.click()
+    assert step.typed["taken"][1] == {
+        "path": "decay[1].reading",
+        "source": "file logger.txt",
+        "text": "50 Pa",
+    }
     assert step.readings == [("0 s", "46.7 Pa"), ("60 s", "50 Pa")]
 
 
@@ -133,7 +144,7 @@ def test_that_a_series_never_replaces_readings_that_are_there(
 ) -> None:
     timer.show_typed({"decay": [{"at": "1 min", "reading": "350 micron"}]})
     QApplication.clipboard().setText("min;micron\n0;350\n1;380")
-    timer.take_clipboard()
+    timer.series.take_clipboard()
     assert "There are readings already" in timer.says.text()
     timer.begin()
     assert step.typed == {}
@@ -141,7 +152,7 @@ def test_that_a_series_never_replaces_readings_that_are_there(
 
 def test_that_what_is_no_series_is_refused(timer: DecayTimer, step: Step) -> None:
     QApplication.clipboard().setText("hello")
-    timer.take_clipboard()
+    timer.series.take_clipboard()
     assert "Expected two columns" in timer.says.text()
     assert step.typed == {}
 

@@ -1,0 +1,39 @@
+"""Which port an instrument hangs on at this bench: kept on this computer, not in the records.
+
+How an instrument speaks is the instrument's and stands in its register row; where it is plugged
+in is the bench's.
+"""
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QSettings
+
+
+@dataclass(frozen=True, slots=True)
+class Plugged:
+    """A port and the adapter behind it."""
+
+    port: str
+    identity: str = ""
+
+
+def _settings() -> QSettings:
+    ini, user = QSettings.Format.IniFormat, QSettings.Scope.UserScope
+    return QSettings(ini, user, "chargebench", "bench")
+
+
+def plugged(instrument: str) -> Plugged | None:
+    """Where an instrument is plugged in; None where this bench does not know."""
+    kept = _settings()
+    port = str(kept.value(f"ports/{instrument}/port", ""))
+    return Plugged(port, str(kept.value(f"ports/{instrument}/identity", ""))) if port else None
+
+
+def plug(instrument: str, where: Plugged | None) -> None:
+    """Remember where an instrument is plugged in; None forgets it."""
+    kept = _settings()
+    kept.remove(f"ports/{instrument}")
+    if where is not None:
+        kept.setValue(f"ports/{instrument}/port", where.port)
+        kept.setValue(f"ports/{instrument}/identity", where.identity)
+    kept.sync()

@@ -1,0 +1,240 @@
+"""How an instrument is listened to: its port here, how it speaks, and what it says meanwhile."""
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from chargebench.desk import Desk
+from chargebench.errors import ChargebenchError, ReadingRefused
+from chargebench.instruments import LineSettings, practice
+from chargebench.instruments.listening import Listener, ports
+from chargebench.instruments.settings import BAUDS, BITS, PARITIES, STOPS
+from chargebench.ui import theme
+from chargebench.ui.bench_ports import Plugged, plug, plugged
+from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.fields import LineEdit
+from chargebench.ui.livestrip import KINDS
+from chargebench.ui.practising import practise
+from chargebench.units import Kind
+
+_POLL_MS = 150
+
+
+class LineDialog(QDialog):
+    """Port, speed, frame, marks; under them the lines as they come and as they are understood."""
+
+    def __init__(self, desk: Desk, instrument: str, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._desk = desk
+        self._instrument = instrument
+        self._row = desk.row("instrument", instrument)
+        self._kind = KINDS.get(self._row.get("kind", ""), Kind.SCALE)
+        self._listener: Listener | None = None
+        self._heard: tuple[str, str] = ("", "")
+        self._identities: dict[str, str] = {}
+        self.setWindowTitle(f"{instrument}: port")
+        self.setWindowModality(Qt.WindowModality.WindowModal)
+        self.setMinimumWidth(theme.em() * 30)
+        self._build()
+        self._poll = QTimer(self)
+        self._poll.setInterval(_POLL_MS)
+        self._poll.timeout.connect(self.refresh)
+        self._put()
+        self._poll.start()
+        self.refresh()
+
+    def _build(self) -> None:
+        self.port = QComboBox()
+        self.port.setEditable(True)
+        self.again = QPushButton("Look again")
+        self.again.setToolTip("Look for ports again, as after plugging an adapter in")
+        self.baud, self.bits = _choice(BAUDS), _choice(BITS)
+        self.parity, self.stop = _choice(PARITIES.values()), _choice(STOPS)
+        self.stable, self.moving = LineEdit("ST"), LineEdit("US or ?")
+        self.unit = LineEdit("g" if self._kind is Kind.SCALE else "micron")
+        self.asked = LineEdit("nothing; it sends by itself")
+        self.comma = QCheckBox("A comma is the decimal mark")
+        port = QHBoxLayout()
+        port.addWidget(self.port, 1)
+        port.addWidget(self.again)
+        frame = QHBoxLayout()
+        for word, choice in (("", self.bits), ("parity", self.parity), ("stop", self.stop)):
+            if word:
+                frame.addWidget(QLabel(word))
+            frame.addWidget(choice)
+        rows = QFormLayout()
+        rows.addRow("&Port at this bench", port)
+        for label, part in (
+            ("Sp&eed", self.baud),
+            ("Mark when it &rests", self.stable),
+            ("Mark when it &moves", self.moving),
+            ("&Unit, if it sends none", self.unit),
+            ("As&k it by", self.asked),
+        ):
+            rows.addRow(label, part)
+        rows.insertRow(2, "Data &bits", frame)
+        rows.addRow("", self.comma)
+        for name, part in (("Port", self.port), ("Parity", self.parity), ("Stop bits", self.stop)):
+            part.setAccessibleName(name)
+        self.lines = wrapped(weight="faint")
+        self.lines.setMinimumHeight(theme.em() * 9)
+        self.lines.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.lines.setAccessibleName("Lines as they come")
+        self.understood = wrapped(weight="figure")
+        self.says = wrapped(weight="refusal")
+        self.says.hide()
+        column = QVBoxLayout(self)
+        column.addWidget(wrapped(f"{self._instrument} {self._row.get('name', '')}", "title"))
+        column.addLayout(rows)
+        column.addWidget(wrapped("What comes now", "head"))
+        column.addWidget(self.understood)
+        column.addWidget(self.lines, 1)
+        column.addWidget(self.says)
+        column.addWidget(self._buttons())
+        self.again.clicked.connect(lambda _: self._list_ports())
+
+    def _buttons(self) -> QDialogButtonBox:
+        box = QDialogButtonBox()
+        self.save_button = box.addButton("&Save", QDialogButtonBox.ButtonRole.AcceptRole)
+        self.save_button.setProperty("weight", "main")
+        cancel = box.addButton("&Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        self.practice = box.addButton("Prac&tise", QDialogButtonBox.ButtonRole.ActionRole)
+        self.practice.setToolTip("Listen to a practice instrument of this program instead")
+        self.practice.setVisible(practice.offered())
+        for button in (self.save_button, cancel, self.practice):
+            button.setAutoDefault(False)
+        box.accepted.connect(self.save)
+        box.rejected.connect(self.reject)
+        self.practice.clicked.connect(lambda _: self._practise())
+        return box
+
+    def _put(self) -> None:
+        try:
+            settings = LineSettings.read(self._row.get("serial_line", "") or str(LineSettings()))
+        except ReadingRefused:
+            settings = LineSettings()
+        self._put_settings(settings)
+        where = plugged(self._instrument)
+        self._list_ports()
+        self.port.setEditText(where.port if where else self.port.currentText())
+
+    def _put_settings(self, settings: LineSettings) -> None:
+        self.baud.setCurrentText(str(settings.baud))
+        self.bits.setCurrentText(str(settings.bits))
+        self.parity.setCurrentText(PARITIES[settings.parity])
+        self.stop.setCurrentText(settings.stop)
+        for editor, text in (
+            (self.stable, settings.stable),
+            (self.moving, settings.moving),
+            (self.unit, settings.unit),
+            (self.asked, settings.asked),
+        ):
+            editor.put(text)
+        self.comma.setChecked(settings.comma)
+
+    def _list_ports(self) -> None:
+        typed = self.port.currentText()
+        found = ports()
+        self._identities = {port.name: port.identity for port in found}
+        self.port.clear()
+        for port in found:
+            self.port.addItem(port.name)
+            self.port.setItemData(self.port.count() - 1, port.says, Qt.ItemDataRole.ToolTipRole)
+        if typed:
+            self.port.setEditText(typed)
+
+    def settings(self) -> LineSettings:
+        """What is chosen; refused where a mark can not be one."""
+        letters = {said: letter for letter, said in PARITIES.items()}
+        chosen = LineSettings(
+            baud=int(self.baud.currentText()),
+            bits=int(self.bits.currentText()),
+            parity=letters[self.parity.currentText()],
+            stop=self.stop.currentText(),
+            stable=self.stable.text().strip(),
+            moving=self.moving.text().strip(),
+            unit=self.unit.text().strip(),
+            comma=self.comma.isChecked(),
+            asked=self.asked.text().strip(),
+        )
+        return LineSettings.read(str(chosen))
+
+    def refresh(self) -> None:
+        """Listen with what is chosen, and show what comes."""
+        port = self.port.currentText().strip()
+        try:
+            settings = self.settings()
+        except ReadingRefused as refusal:
+            self._say(str(refusal))
+            return
+        self.says.hide()
+        if (port, str(settings)) != self._heard:
+            self._stop()
+            self._heard = (port, str(settings))
+            if port:
+                self._listener = Listener(port, settings, self._kind)
+        if self._listener is None:
+            self.understood.setText("Choose the port it is plugged into.")
+            self.lines.setText("")
+            return
+        live = self._listener.live()
+        self.lines.setText("\n".join(live.lines))
+        if live.heard is None:
+            self.understood.setText(live.refusal or live.says)
+        else:
+            word = "rests" if live.steady else "moves"
+            self.understood.setText(f"= {live.heard.text}, {word}")
+
+    def _practise(self) -> None:
+        port, settings = practise(self._kind)
+        self._put_settings(settings)
+        self.port.setEditText(port)
+        self.refresh()
+
+    def save(self) -> None:
+        """Keep the port here, and how it speaks in the register."""
+        port = self.port.currentText().strip()
+        try:
+            line = str(self.settings())
+            if line != self._row.get("serial_line", ""):
+                row = {**self._row, "serial_line": line}
+                self._desk.save_row("instrument", self._instrument, row)
+        except ChargebenchError as refusal:
+            self._say(str(refusal))
+            return
+        here = Plugged(port, self._identities.get(port, "")) if port else None
+        plug(self._instrument, here)
+        self.accept()
+
+    def done(self, result: int) -> None:
+        """Leave the port to who wants it next."""
+        self._poll.stop()
+        self._stop()
+        super().done(result)
+
+    def _stop(self) -> None:
+        if self._listener is not None:
+            self._listener.stop(wait=True)
+            self._listener = None
+
+    def _say(self, text: str) -> None:
+        self.says.setText(text)
+        self.says.show()
+
+
+def _choice(offered: Iterable[object]) -> QComboBox:
+    made = QComboBox()
+    made.addItems([str(each) for each in offered])
+    return made
