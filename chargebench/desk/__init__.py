@@ -17,13 +17,14 @@ from chargebench.desk.views import (
     UsageTotal,
 )
 from chargebench.ledger import Filters, HistoryRow, UsageRow
-from chargebench.reports import CylinderLine, LeakRateLine
+from chargebench.reports import CylinderLine, DueLine, LeakRateLine, RetentionLine
 
 __all__ = [
     "Act",
     "Correction",
     "CylinderLine",
     "Desk",
+    "DueLine",
     "Exported",
     "Filters",
     "HistoryRow",
@@ -31,6 +32,7 @@ __all__ = [
     "JobView",
     "LeakRateLine",
     "Look",
+    "RetentionLine",
     "StepView",
     "TickLine",
     "UsageRow",

@@ -1,11 +1,13 @@
 """Columns of the Records area's views: usage, totals, flags, leak rates, entries."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
+from datetime import date
 
 from chargebench import sources
-from chargebench.desk import Desk, LeakRateLine, UsageRow, UsageTotal
+from chargebench.desk import Desk, DueLine, LeakRateLine, UsageRow, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
+from chargebench.reports.dated import DONE
 from chargebench.steps import REGISTERS, STEPS
 from chargebench.ui.rowtable import Column
 from chargebench.ui.stock_words import (
@@ -44,7 +46,12 @@ def usage_columns(desk: Desk) -> Sequence[Column[UsageRow]]:
 
 def _usage_kind(row: UsageRow) -> str:
     what = moved_words(row.kind, row.source, row.target, row.as_typed)
-    return f"{what}, undone" if row.reversed else what
+    return f"{what}, reversed" if struck(row) else what
+
+
+def struck(row: UsageRow) -> bool:
+    """Whether a mass line was taken back; its reversal, which counts for nothing too, stands."""
+    return row.reversed and row.kind != "reversal"
 
 
 def total_columns(desk: Desk) -> Sequence[Column[UsageTotal]]:
@@ -76,7 +83,7 @@ def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
     return (
         Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", least=7),
         Column("Refrigerant", lambda row: row.refrigerant),
-        Column("Stands", _stands, shape=lambda row: "stop" if row.over else ""),
+        Column("Stands", _stands, shape=lambda row: "stop" if row.over and row.due else ""),
         Column(
             "Due",
             lambda row: _next_due(row, desk),
@@ -90,6 +97,7 @@ def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
         ),
         Column("Last added", lambda row: day(row.added_on) if row.added_on else "", gives_way=6),
         Column("Under", lambda row: row.regulation, gives_way=5),
+        Column("Counts", lambda row: row.method, gives_way=7),
     )
 
 
@@ -99,10 +107,10 @@ def _percent(rate: float | None) -> str:
 
 def _stands(row: LeakRateLine) -> str:
     if row.over:
-        return "over"
+        return "over" if row.due else "over, seen to"
     if row.threshold_pct is None:
         return "no threshold"
-    if row.rolling_pct is None and row.annualizing_pct is None:
+    if row.rate_pct is None:
         return "nothing added"
     return "not over"
 
@@ -112,23 +120,86 @@ def _next_due(row: LeakRateLine, desk: Desk) -> str:
 
 
 def leak_words(row: LeakRateLine, desk: Desk) -> str:
-    """Everything due of an equipment, and what was added to it, as a sentence each."""
+    """Everything due of an equipment, what ended, and what was added, as a sentence each."""
     system = desk.units
     added = "; ".join(f"{mass(mg, system)} on {day(on)}" for on, mg in row.additions)
     due = "; ".join(f"{what} by {day(on)}" for what, on in row.due)
+    ended = [
+        f"{each.what} by {each.how} on {day(each.done_on)}"
+        for one in row.computed
+        for each in one.duties
+        if each.done_on is not None and one.on == row.added_on
+    ]
     says = [f"{row.equipment_id} {row.name}."]
     says += [f"Added: {added}."] if added else ["Nothing added yet."]
+    says += [f"{row.co2e_t:.1f} t CO2 equivalent."] if row.co2e_t is not None else []
     says += [f"Due: {due}."] if due else []
+    says += [f"Ended: {'; '.join(ended)}."] if ended else []
     says += [f"Judged by {desk.rule_set.called}."]
     return " ".join(says)
 
 
-def entry_columns(desk: Desk) -> Sequence[Column[Entry]]:
-    """Entries, newest first."""
+def due_columns(desk: Desk) -> Sequence[Column[DueLine]]:
+    """What falls due, by day, with the rule that asks for it."""
+    today = desk.today
+    return (
+        Column("Due", lambda row: day(row.on)),
+        Column(
+            "Stands",
+            lambda row: f"done {day(row.done_on)}" if row.done_on else _left(row, today),
+            shape=lambda row: "" if row.state == DONE else due_shape(row.on, today),
+        ),
+        Column("What", lambda row: row.what, least=12),
+        Column("About", lambda row: f"{row.about.partition(':')[2]} {row.name}", least=12),
+        Column("Rule", lambda row: _rule(row), gives_way=2),
+        Column("From", lambda row: day(row.start) if row.start else "", gives_way=3),
+        Column("Entries", lambda row: ", ".join(map(str, row.entries)), gives_way=1),
+    )
+
+
+def _left(row: DueLine, today: date) -> str:
+    return "kept long enough" if row.state == DONE else due_words(row.on, today)
+
+
+def _rule(row: DueLine) -> str:
+    if row.source == "register":
+        return "as entered"
+    figure = f"{row.figure}, " if row.figure else ""
+    return f"{figure}{sources.said(row.source, row.mark)}"
+
+
+def duty_words(row: DueLine) -> str:
+    """All that is known of one thing owed, as a sentence each."""
+    says = [f"{row.what.capitalize()}: {row.name}, by {day(row.on)}."]
+    if row.start is not None and row.figure:
+        says.append(f"{row.figure} from {day(row.start)}.")
+    if row.extended_to is not None:
+        says.append(f"Put off to {day(row.extended_to)}: {row.how}.")
+    if row.entries:
+        says.append(f"Worked out from entries {', '.join(map(str, row.entries))}.")
+    if row.done_on is not None:
+        ended = f", entries {', '.join(map(str, row.ended_by))}" if row.ended_by else ""
+        says.append(f"Ended on {day(row.done_on)}: {row.how or 'recorded'}{ended}.")
+    says.append(f"Source: {_rule(row)}.")
+    return " ".join(says)
+
+
+def due_order(rows: Sequence[DueLine]) -> list[DueLine]:
+    """What still stands first, the most pressing on top; what is done after it, newest first."""
+    standing = [row for row in rows if row.state != DONE]
+    done = [row for row in rows if row.state == DONE]
+    return standing + done[::-1]
+
+
+def entry_columns(desk: Desk, undone: Container[str] = ()) -> Sequence[Column[Entry]]:
+    """Entries, newest first; `undone` has the ids of those taken back."""
     names = people(desk)
     return (
         Column("Entry", lambda entry: str(entry.number), right=True),
-        Column("What", lambda entry: kind_words(entry.kind)),
+        Column(
+            "What",
+            lambda entry: kind_words(entry.kind) + (", reversed" if entry.id in undone else ""),
+        ),
         Column("About", _about, least=9),
         Column("Happened", lambda entry: moment(entry.happened_at)),
         Column("Recorded", lambda entry: moment(entry.recorded_at), gives_way=2),

@@ -17,16 +17,25 @@ from chargebench.ui.errand import Errand
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.outgoing import default_folder
 from chargebench.ui.record_columns import (
+    due_order,
+    duty_words,
     leak_words,
     usage_columns,
 )
-from chargebench.ui.records_page import EMPTY, ENTRIES, FLAGS, LEAKS, USAGE, RecordsPage
+from chargebench.ui.records_page import DUE, EMPTY, ENTRIES, FLAGS, LEAKS, USAGE, RecordsPage
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.rowtable import PAGE
 
+# What is worked out on a thread, by view.
+_WORK: dict[int, Callable[[Desk, Errand], Sequence[Any]]] = {
+    FLAGS: lambda desk, _: desk.all_flags(),
+    LEAKS: lambda desk, _: desk.leak_rates(),
+    DUE: lambda desk, _: due_order(desk.due()),
+}
+
 
 class RecordsArea(RecordsPage):
-    """Four views under one period, totals always in sight, and what leaves."""
+    """The views under one period, totals always in sight, and what leaves."""
 
     said = Signal(str)
     job_wanted = Signal(str)
@@ -54,7 +63,10 @@ class RecordsArea(RecordsPage):
         self.tables[LEAKS].opened.connect(
             lambda row: self._follow(f"equipment:{self.leaks.row(row).equipment_id}")
         )
-        self.tables[LEAKS].selectionModel().currentRowChanged.connect(lambda *_: self._explain())
+        self.tables[DUE].opened.connect(lambda row: self._follow(self.due.row(row).about))
+        for view in (LEAKS, DUE):
+            chosen = self.tables[view].selectionModel().currentRowChanged
+            chosen.connect(lambda *_: self._explain())
         self.export.clicked.connect(lambda _: self.show_export())
         self.verify.clicked.connect(lambda _: self.show_verify())
         self.take_in.clicked.connect(lambda _: self._choose_file())
@@ -99,16 +111,11 @@ class RecordsArea(RecordsPage):
         self._show(view)
 
     def _work_out(self, view: int) -> None:
-        """Flags and leak rates look at every job: on a thread, whatever is shown meanwhile."""
+        """Flags, leak rates and due dates look at every job: on a thread, whatever is shown."""
         if self._errand is not None:
             self._stale = True  # read again when it is done
             return
-        work: Callable[[Desk, Errand], Sequence[Any]] = (
-            (lambda desk, _: desk.all_flags())
-            if view == FLAGS
-            else (lambda desk, _: desk.leak_rates())
-        )
-        self._errand, self._working_on = Errand(self._desk, work), view
+        self._errand, self._working_on = Errand(self._desk, _WORK[view]), view
         self._errand.done.connect(self._worked_out)
         self._errand.refused.connect(self._say)
         self._errand.finished.connect(self._over)
@@ -127,7 +134,7 @@ class RecordsArea(RecordsPage):
 
     @property
     def working(self) -> bool:
-        """Whether flags or leak rates are being worked out."""
+        """Whether flags, leak rates or due dates are being worked out."""
         return self._errand is not None
 
     def _show(self, view: int) -> None:
@@ -145,12 +152,14 @@ class RecordsArea(RecordsPage):
         self._explain()
 
     def _explain(self) -> None:
-        """All that is due of the chosen equipment: more than a cell holds."""
-        row = self.tables[LEAKS].currentIndex().row()
-        shown = self.view == LEAKS and 0 <= row < self.leaks.rowCount()
+        """All there is to say of the chosen row: more than its cells hold."""
+        row = self.tables[self.view].currentIndex().row()
+        shown = self.view in (LEAKS, DUE) and 0 <= row < self._models[self.view].rowCount()
         self.detail.setVisible(shown)
-        if shown:
+        if shown and self.view == LEAKS:
             self.detail.setText(leak_words(self.leaks.row(row), self._desk))
+        elif shown:
+            self.detail.setText(duty_words(self.due.row(row)))
 
     def show_export(self) -> None:
         """Say what an export will write, and where."""

@@ -10,27 +10,30 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chargebench.desk import Desk, LeakRateLine, UsageRow, UsageTotal
+from chargebench.desk import Desk, DueLine, LeakRateLine, UsageRow, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
 from chargebench.ui import theme
+from chargebench.ui.entry_detail import EntryDetail
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.month_chart import MonthChart
 from chargebench.ui.outgoing import ExportPanel, VerifyPanel
 from chargebench.ui.period import PeriodBar
 from chargebench.ui.record_columns import (
+    due_columns,
     entry_columns,
     flag_columns,
     leak_columns,
+    struck,
     total_columns,
     usage_columns,
 )
 from chargebench.ui.rowtable import RowModel, RowView
 from chargebench.ui.turning import Turning, row_of, scrolled
 
-VIEWS = ("Usage", "Flags", "Leak rates", "Entries")
-USAGE, FLAGS, LEAKS, ENTRIES = range(4)
-_LETTERS = ("Usa&ge", "Fl&ags", "&Leak rates", "E&ntries")
+VIEWS = ("Usage", "Flags", "Leak rates", "Due dates", "Entries")
+USAGE, FLAGS, LEAKS, DUE, ENTRIES = range(5)
+_LETTERS = ("Usa&ge", "Fl&ags", "&Leak rates", "&Due dates", "E&ntries")
 EMPTY = (
     (
         "No mass moved in this period. Each gram received, charged, recovered or returned stands "
@@ -40,6 +43,10 @@ EMPTY = (
     (
         "No equipment yet. Leak rates are worked out for each equipment from what was added to it. "
         "Start a job on the Bench to put the first on the register."
+    ),
+    (
+        "Nothing is due. Repairs, tests and inspections of leaking equipment, calibrations, "
+        "requalifications and certificates stand here by their day."
     ),
     "Nothing was signed in this period. Choose another.",
 )
@@ -56,7 +63,12 @@ class RecordsPage(QWidget):
         self.usage: RowModel[UsageRow] = RowModel(usage_columns(desk))
         self.flags: RowModel[Flag] = RowModel(flag_columns())
         self.leaks: RowModel[LeakRateLine] = RowModel(leak_columns(desk))
-        self.entries: RowModel[Entry] = RowModel(entry_columns(desk))
+        self.due: RowModel[DueLine] = RowModel(due_columns(desk))
+        self.undone: set[str] = set()  # of the entries read, those that were taken back
+        self.entries: RowModel[Entry] = RowModel(entry_columns(desk, self.undone))
+        self.entries.struck = lambda entry: entry.id in self.undone
+        self.usage.struck = struck
+        self.entry = EntryDetail(desk)
         self.totals: RowModel[UsageTotal] = RowModel(total_columns(desk))
         self.period = PeriodBar(desk)
         self.export_panel = ExportPanel(desk)
@@ -83,6 +95,7 @@ class RecordsPage(QWidget):
             self.usage,
             self.flags,
             self.leaks,
+            self.due,
             self.entries,
         )
         self.tables = [
@@ -115,6 +128,7 @@ class RecordsPage(QWidget):
             table.hide()
             column.addWidget(table, 2)
         column.addWidget(self.detail)
+        column.addWidget(self.entry)
         column.addStretch(0)
         column.addWidget(Turning((self.totals_table, self.months)))
         whole = QVBoxLayout(self)
@@ -124,11 +138,11 @@ class RecordsPage(QWidget):
 
     @property
     def view(self) -> int:
-        """Which of the four views is shown."""
+        """Which of the views is shown."""
         return self._views.checkedId()
 
     def show_view(self, view: int) -> None:
-        """Show one of the four views."""
+        """Show one of the views."""
         if any(button.hasFocus() for button in self._views.buttons()):
             self._views.button(view).setFocus()
         self._views.button(view).click()

@@ -15,6 +15,7 @@ _KINDS = {
     "taken-in": "taken in",
     "follow-up": "follow-up",
     "register": "register changed",
+    "leak-method-changed": "leak rate method changed",
 }
 _OUTSIDE = {"outside": "assumed content", "difference": "difference found by weighing"}
 

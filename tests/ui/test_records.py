@@ -17,7 +17,8 @@ from chargebench.ui.errand import Errand
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.period import Period, named_period
 from chargebench.ui.records import RecordsArea
-from chargebench.ui.records_page import ENTRIES, FLAGS, LEAKS
+from chargebench.ui.records_page import DUE, ENTRIES, FLAGS, LEAKS
+from chargebench.ui.registerdialog import RegisterDialog
 from chargebench.ui.rowtable import PAGE, Column, RowModel
 from chargebench.ui.stock_words import moved_words
 
@@ -120,6 +121,27 @@ def test_that_every_equipment_has_its_leak_rate_row(
     assert records.detail.text() == (
         f"E-203 Bakery freezer. Nothing added yet. Judged by {desk.rule_set.called}."
     )
+
+
+def test_that_what_is_due_stands_by_day_and_leads_to_what_it_is_about(
+    qtbot: QtBot, records: RecordsArea, desk: Desk
+) -> None:
+    for person, until in (("P-07", "2020-02-29"), ("P-08", "2099-01-01"), ("P-09", "2098-01-01")):
+        desk.save_row("person", person, {"name": f"Person {person}", "role": "technician",
+                                         "certificate_until": until})  # fmt: skip
+    records.show_view(DUE)
+    settled(qtbot, records)
+    assert [row.about for row in records.due.rows] == ["person:P-07", "person:P-09", "person:P-08"]
+    assert [row.state for row in records.due.rows] == ["overdue", "open", "open"]
+    table = records.tables[DUE]
+    assert table.isVisible()
+    assert "by 29 Feb 2020" in records.detail.text()
+    assert "Worked out from entries" in records.detail.text()
+    qtbot.keyClick(table, Qt.Key.Key_Return)
+    dialog = records.findChild(RegisterDialog)
+    assert dialog is not None
+    assert dialog.isVisible()
+    dialog.reject()
 
 
 def test_that_entries_say_what_they_are_about(records: RecordsArea) -> None:
