@@ -31,11 +31,8 @@ class Corrections(Cases):
         if not reason.strip():
             raise ChargebenchError("Expected a reason for the reversal.")
         entry = self.reading.entry(entry_id)
-        if not entry.transfers and entry.kind not in (*STEP_KINDS, *_ACTS):
-            raise NotReversible(
-                f"Entry {entry.number} ({entry.kind}) is not reversed; record the right state as "
-                "a new entry."
-            )
+        if says := self.why_not_reversed(entry):
+            raise NotReversible(says)
         own = entry.by == self.person
         reversal = self.ledger.reverse(
             entry_id,
@@ -49,6 +46,17 @@ class Corrections(Cases):
         self._open_again(entry)
         self._changed(entry.job)
         return reversal
+
+    @staticmethod
+    def why_not_reversed(entry: Entry) -> str:
+        """Why an entry of its kind is not taken back; empty where it can be."""
+        moves = entry.kind != "reversal" and bool(entry.transfers)
+        if moves or entry.kind in (*STEP_KINDS, *_ACTS):
+            return ""
+        return (
+            f"Entry {entry.number} ({entry.kind}) is not reversed; record the right state as a "
+            "new entry."
+        )
 
     def _open_again(self, entry: Entry) -> None:
         typed = entry.payload.get("typed")

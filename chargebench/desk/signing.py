@@ -65,7 +65,8 @@ class Signing(Opened):
     @property
     def needs_passphrase(self) -> bool:
         """Whether the person chosen signs by passphrase: one is set, or the shop wants one."""
-        return self.has_passphrase or self.shop.get("passphrases") == "yes"
+        wanted = self.has_passphrase or self.shop.get("passphrases") == "yes"
+        return wanted and not self.refusal(Act.RECORD)  # who only reads signs nothing
 
     @property
     def has_passphrase(self) -> bool:
