@@ -95,9 +95,9 @@ def _filled(function: Callable[..., Any]) -> Callable[..., Any]:
     return partial(function, rule=RULES.cylinder)
 
 
-_ZEROED = {"arrangement": charge.Arrangement.ZEROED}
-_DAYS = {"last_full": date(2024, 3, 1), "on": date(2026, 3, 1)}
-_A3 = {"safety_class": "A3", "rule": RULES.charge}
+_ZEROED: Any = {"arrangement": charge.Arrangement.ZEROED}
+_DAYS: Any = {"last_full": date(2024, 3, 1), "on": date(2026, 3, 1)}
+_A3: Any = {"safety_class": "A3", "rule": RULES.charge}
 
 
 def _call(name: str, function: Callable[..., Any], **takes: str) -> Call:

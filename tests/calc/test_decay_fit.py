@@ -1,7 +1,7 @@
 """The decay fit beside the same limits reckoned another way: scipy, numpy and a plain search."""
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from random import Random
 
 import numpy as np
@@ -141,8 +141,8 @@ class Search:
     least squares: another way to write line and exponential, and no formula of the program's.
     """
 
-    def __init__(self, minutes: Sequence[float], pascals: Sequence[float]) -> None:
-        times, weights = np.asarray(minutes), 1 / pascals
+    def __init__(self, minutes: Sequence[float], pascals: Array) -> None:
+        times, weights = np.asarray(minutes, dtype=float), 1 / pascals
         length, shortest = times[-1], float(np.diff(times).min())
         shares, rows = np.linspace(0, 1, 2001), []
         for tau in np.geomspace(shortest, length, 200):
@@ -168,7 +168,7 @@ class Search:
         self.share = (share[near].min(), share[near].max())
 
 
-CURVES = {
+CURVES: dict[str, Callable[[float], float]] = {
     "leak under moisture": lambda at: 60 + 8 * at + 180 * -math.expm1(-at / 4),
     "moisture": lambda at: 60 + 300 * -math.expm1(-at / 3),
     "leak": lambda at: 60 + 8 * at,
@@ -180,7 +180,7 @@ CURVES = {
 @pytest.mark.parametrize("name", CURVES)
 def test_that_the_limits_are_those_of_a_plain_search(name: str, seed: int) -> None:
     minutes = [float(at) for at in range(21)]
-    pascals = np.asarray(seeded([CURVES[name](at) for at in minutes], 0.02, seed))
+    pascals: Array = np.asarray(seeded([CURVES[name](at) for at in minutes], 0.02, seed))
     found, searched = fitted(minutes, pascals.tolist()), Search(minutes, pascals)
     assert found.lag == 0
     assert (found.rise.low, found.rise.high) == pytest.approx(searched.rise, rel=0.01)

@@ -2,6 +2,7 @@
 
 import math
 from collections.abc import Callable
+from functools import partial
 from random import Random
 
 import numpy as np
@@ -29,7 +30,26 @@ def shown_late(shape: Callable[[float], float], at: float, lag: float) -> float:
     if at == 0:
         return shape(0)
     past, _ = integrate.quad(lambda age: shape(at - age) * math.exp(-age / lag) / lag, 0, at)
-    return past + shape(0) * math.exp(-at / lag)
+    return float(past) + shape(0) * math.exp(-at / lag)
+
+
+def constant(_: float) -> float:
+    return 1.0
+
+
+def straight(at: float) -> float:
+    return at
+
+
+def levelling(at: float, *, tau: float) -> float:
+    return -math.expm1(-at / tau)
+
+
+def outgassing(at: float, *, tau: float) -> float:
+    return math.log1p(at / tau)
+
+
+BENDS = {"exponential": levelling, "log rise": outgassing}
 
 
 @pytest.mark.parametrize("lag", [0.0, 0.5])
@@ -38,14 +58,9 @@ def test_that_each_shape_is_its_formula_as_a_gauge_shows_it(lag: float) -> None:
     times = np.asarray([0.0, 0.3, 1.0, 4.0, 20.0])
     for shapes in found:
         columns, tau = shapes.columns(times)[0], float(shapes.constants[0])
-        bends: dict[str, Callable[[float], float]] = {
-            "": lambda _: 1.0,
-            "exponential": lambda at, tau=tau: -math.expm1(-at / tau),
-            "log rise": lambda at, tau=tau: math.log1p(at / tau),
-        }
-        parts: list[Callable[[float], float]] = [lambda _: 1.0]
-        parts += [lambda at: at] if shapes.line else []
-        parts += [bends[shapes.bend]] if shapes.bend else []
+        parts: list[Callable[[float], float]] = [constant]
+        parts += [straight] if shapes.line else []
+        parts += [partial(BENDS[shapes.bend], tau=tau)] if shapes.bend else []
         for part, column in zip(parts, columns.T, strict=True):
             shown = [shown_late(part, at, lag) if lag else part(at) for at in times]
             assert column.tolist() == pytest.approx(shown, abs=2e-3 * max(shown)), shapes.name
