@@ -97,6 +97,49 @@ def test_that_each_search_is_asked_whether_it_could_have_seen_it(
     assert search.void in found.reason
 
 
+# By the ranges: 10 g/yr, give or take 1, is surely seen from 9 and surely missed only above 11.
+@pytest.mark.parametrize(
+    ("low", "high", "word"),
+    [
+        (9.0, None, SeenWord.WOULD),
+        (9.1, None, SeenWord.DOUBTFUL),
+        (11.0, None, SeenWord.DOUBTFUL),
+        (11.1, None, SeenWord.COULD_NOT),
+        (3.0, 9.0, SeenWord.WOULD),
+        (3.0, 9.1, SeenWord.DOUBTFUL),
+        (11.1, 900.0, SeenWord.COULD_NOT),
+        (10.9, 900.0, SeenWord.DOUBTFUL),
+    ],
+)
+def test_that_a_search_is_judged_by_the_edges_of_its_range(
+    low: float, high: float | None, word: SeenWord
+) -> None:
+    lost = AverageLoss(MissingWord.MISSING, g(20), g(2), 730, rate(10), rate(1))
+    upper = None if high is None else rate(high)
+    found = could_have_seen(lost, [Search("pressure test", rate(low), upper)])[0]
+    assert found.word is word
+    seen_from = f"{low:g}" if high is None else f"{low:g} to {high:g}"
+    assert f"it sees from {seen_from} g/yr; the loss is 10 ± 1 g/yr" in found.reason
+
+
+def test_that_figures_are_said_in_few_digits_and_without_a_power_of_ten() -> None:
+    lost = AverageLoss(MissingWord.MISSING, g(2e4), g(2), 1, rate(7_304_999), rate(730.5))
+    reason = could_have_seen(lost, [Search("bubbles", rate(12.3456))])[0].reason
+    assert "it sees from 12.3 g/yr; the loss is 7300000 ± 730 g/yr" in reason
+
+
+def test_that_mass_within_its_doubt_is_not_missing() -> None:
+    assert loss(84).word is MissingWord.NONE  # 1 g with a doubt of 1 g
+    assert loss(86).word is MissingWord.NONE
+
+
+def test_that_one_day_gives_a_rate() -> None:
+    found = loss(84, full=date(2026, 2, 28))
+    assert found.days == 1
+    assert found.rate is not None
+    assert found.rate.m_as("g/year") == pytest.approx(365.25)
+
+
 def test_that_a_missing_charge_is_never_called_a_proven_leak() -> None:
     found = loss(65)
     sentences = explanations(found, could_have_seen(found, [Search("detector", rate(3))]))
@@ -135,6 +178,15 @@ def test_that_a_steady_loss_is_10_and_20_per_cent_short_on_its_days() -> None:
 
 def test_that_what_is_short_already_is_short_today() -> None:
     assert dates(85, 10)[:2] == [date(2025, 1, 1)] * 2
+
+
+# By hand: 90 g of 100 g are 10 % short; the doubt alone may make a still rate a loss.
+def test_that_the_shares_short_have_their_edges() -> None:
+    day = date(2025, 1, 1)
+    assert dates(90, 10)[:2] == [day] * 2
+    assert dates(90.5, 0, 10)[:2] == [None, date(2025, 1, 19)]  # 0.5 g at 10 g/yr: 18.3 days
+    assert dates(80, 10) == [day] * 4
+    assert dates(100, 0.5, -0.5)[1] == date(2035, 1, 1)  # 10 years of 365.25 days
 
 
 @pytest.mark.parametrize("grams_a_year", [0.0, -5.0, 1e-9])
