@@ -106,6 +106,10 @@ class Cases(Registers):
         for balance in self.reading.balances("cylinder:"):
             held = contents.setdefault(balance.place.removeprefix("cylinder:"), {})
             held[balance.refrigerant] = balance.mass_mg
+        for each, name in self.reading.names().items():  # of a cylinder met twice, under both ids
+            register, _, cylinder = each.partition(":")
+            if register == "cylinder":
+                contents[cylinder] = contents.get(name.partition(":")[2], {})
         return contents
 
     def _with(self, case: Case, step: str, answers: Answers) -> Case:

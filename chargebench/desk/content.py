@@ -129,11 +129,12 @@ class Content(Records):
             key = (place, refrigerant)
             yield BalanceRecord(place, refrigerant, opening.get(key, 0), closing.get(key, 0))
 
-    @staticmethod
-    def _balances_at(entries: Iterable[Entry]) -> dict[tuple[str, str], int]:
+    def _balances_at(self, entries: Iterable[Entry]) -> dict[tuple[str, str], int]:
+        names = self.reading.names()
         sums: dict[tuple[str, str], int] = defaultdict(int)
         for entry in entries:
             for line in entry.transfers:
-                sums[line.source, line.refrigerant] -= line.mass_mg
-                sums[line.target, line.refrigerant] += line.mass_mg
+                source, target = (names.get(end, end) for end in (line.source, line.target))
+                sums[source, line.refrigerant] -= line.mass_mg
+                sums[target, line.refrigerant] += line.mass_mg
         return sums

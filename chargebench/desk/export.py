@@ -4,7 +4,7 @@ from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
-from chargebench.desk.takein import TakeIn
+from chargebench.desk.handover import HandOver
 from chargebench.desk.views import Exported
 from chargebench.errors import ExportRefused
 from chargebench.ledger import Ledger
@@ -13,7 +13,7 @@ Progress = Callable[[str, int, int], None]
 WORKBOOK, CHECKLIST, JOBS = "audit.xlsx", "checklist.pdf", "jobs"
 
 
-class Desk(TakeIn):
+class Desk(HandOver):
     """What a shop can do, as plain methods; the only thing the window and commands call."""
 
     def export(

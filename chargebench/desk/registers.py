@@ -11,7 +11,7 @@ from chargebench.ledger import Reader
 from chargebench.steps import REGISTERS, Answers, Typed, answer
 
 PREFIXES = {"site": "L", "equipment": "E", "cylinder": "C", "person": "P", "instrument": "I"}
-_ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}")
+ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}")
 
 
 class Registers(Signing):
@@ -24,6 +24,15 @@ class Registers(Signing):
     def rows(self, register: str) -> dict[str, dict[str, str]]:
         """All rows of a register by id."""
         return self.reading.rows(register)
+
+    def choices(self, register: str) -> dict[str, dict[str, str]]:
+        """Rows to choose from: of a thing met twice only the one it goes by."""
+        names = self.reading.names()
+        return {
+            row_id: row
+            for row_id, row in self.rows(register).items()
+            if names.get(f"{register}:{row_id}", f"{register}:{row_id}") == f"{register}:{row_id}"
+        }
 
     def row(self, register: str, row_id: str) -> dict[str, str]:
         """One row; empty where there is none."""
@@ -41,8 +50,9 @@ class Registers(Signing):
         return answer(REGISTERS[register], typed)
 
     def next_id(self, register: str) -> str:
-        """The next free id of a register, such as C-015."""
-        prefix = f"{PREFIXES[register]}-"
+        """The next free id of a register, such as C-015; at a further bench, such as C-D-001."""
+        of_bench = f"{self.reading.bench}-" if self.reading.begun_from else ""
+        prefix = f"{PREFIXES[register]}-{of_bench}"
         numbers = [
             int(row_id.removeprefix(prefix))
             for row_id in self.rows(register)
@@ -69,7 +79,7 @@ class Registers(Signing):
         """
         refuse_incomplete(register, typed, self.path.parent)
         row_id = row_id or self.next_id(register)
-        if not _ID.fullmatch(row_id):
+        if not ID.fullmatch(row_id):
             raise ChargebenchError(
                 "Expected an id of letters, digits, dots and dashes, such as "
                 f"{self.next_id(register) if register != 'shop' else 'shop'}."

@@ -33,6 +33,9 @@ _OF_KIND = {  # of an entry; all others are job or stock work
     "job-closed": Act.CLOSE,
     "job-reopened": Act.CLOSE,
     "taken-in": Act.TAKE_IN,
+    "handed-over": Act.TAKE_IN,
+    "same-as": Act.REGISTER,
+    "bench-named": Act.REGISTER,
 }
 _CALLED = {"technician": "a technician", "shop": "of the shop", "officer": "an officer"}
 

@@ -7,9 +7,11 @@ from chargebench.desk.joblist import JobList
 from chargebench.desk.views import Look
 from chargebench.errors import Overfilled, StepRefused
 from chargebench.flags import Flag
+from chargebench.fluids import refrigerant
 from chargebench.ledger import Entry, HistoryRow, Reader
 from chargebench.reports import CylinderLine
-from chargebench.steps import STOCK, Typed, answer, fill, stock
+from chargebench.rules import ChecklistLine
+from chargebench.steps import STOCK, Answers, Typed, answer, fill, safety_list, stock
 from chargebench.units import mg
 
 
@@ -26,7 +28,7 @@ class Stock(JobList):
         weighed = self._last_weighed()
         wanted = find.casefold().split()
         lines: list[CylinderLine] = []
-        for cylinder, row in self.rows("cylinder").items():
+        for cylinder, row in self.choices("cylinder").items():
             text = " ".join((cylinder, *row.values())).casefold()
             if not all(word in text for word in wanted):
                 continue
@@ -69,9 +71,9 @@ class Stock(JobList):
         return (flags.unaccounted(found, self.units),) if found.beyond else ()
 
     def _last_weighed(self) -> dict[str, Entry]:
-        undone = self.reading.reversals()
+        undone, names = self.reading.reversals(), self.reading.names()
         return {
-            place: entry
+            names.get(place, place): entry
             for entry in self.reading.entries(kind="weighed")
             if entry.id not in undone
             for place in entry.payload["places"]
@@ -128,6 +130,12 @@ class Stock(JobList):
         )
         self._changed()
         return entry
+
+    def cautions(self, act: str, answers: Answers) -> tuple[ChecklistLine, ...]:
+        """What to mind at an act, by the class of what is moved."""
+        cylinder = answers.text("source") or answers.text("cylinder")
+        name = self._shelf().cylinder(cylinder).text("refrigerant")
+        return safety_list.at_stock(act, refrigerant(name).safety_class if name else "")
 
     def _shelf(self) -> stock.Shelf:
         """What stock work needs to know; read once until something is recorded."""

@@ -44,7 +44,11 @@ class TakeIn(JobFiles):
         finally:
             self.person = signer
             self._changed()
-        return [entry for entry in self.reading.entries() if entry.number > before]
+        return [
+            entry
+            for entry in self.reading.entries()
+            if entry.bench == self.reading.bench and entry.number > before
+        ]
 
     def _taken_in(self, sha256: str) -> bool:
         return any(

@@ -27,7 +27,7 @@ class KnowsRows(Protocol):
     def units(self) -> System:
         """Units shown."""
 
-    def rows(self, register: str) -> Mapping[str, Mapping[str, str]]:
+    def choices(self, register: str) -> Mapping[str, Mapping[str, str]]:
         """Rows of a register by id."""
 
     def label(self, register: str, row_id: str) -> str:
@@ -47,7 +47,7 @@ def wrapped(text: str = "", weight: str = "") -> QLabel:
 def labels_of(desk: KnowsRows, field: Field) -> Mapping[str, str]:
     """Rows a field can pick, by id, as they are called."""
     called: dict[str, str] = {}
-    for row_id, row in desk.rows(field.register).items():
+    for row_id, row in desk.choices(field.register).items():
         if field.only and row.get("kind") != field.only:
             continue
         label = desk.label(field.register, row_id)

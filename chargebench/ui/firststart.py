@@ -54,7 +54,7 @@ class _NoShop:
     person = ""
     units: System = "SI"
 
-    def rows(self, register: str) -> Mapping[str, Mapping[str, str]]:  # noqa: ARG002
+    def choices(self, register: str) -> Mapping[str, Mapping[str, str]]:  # noqa: ARG002
         """None yet."""
         return {}
 
