@@ -159,11 +159,19 @@ def _backup(arguments: argparse.Namespace) -> int:
 
 def _restore(arguments: argparse.Namespace) -> int:
     from chargebench.desk import where
-    from chargebench.ledger import restore
+    from chargebench.ledger import going_back, kept, restore
 
     shop = arguments.shop or where.shop_file()
+    if arguments.copy is None:
+        if not (copies := kept(shop)):
+            raise ChargebenchError(f"There is no backup of {shop} beside it. Check the path.")
+        for copy in copies:
+            made_at = copy.made_at.astimezone().isoformat(" ", "seconds")
+            print(f"{copy.path}: {made_at}, {copy.entries} entries, {copy.size} bytes")
+        return 0
+    leaves = going_back(shop, arguments.copy).sentence
     aside = restore(shop, arguments.copy)
-    print(f"{shop} is as it was in {arguments.copy}.")
+    print(f"{shop} is as it was in {arguments.copy}. {leaves}")
     if aside is not None:
         print(f"What was there before is kept as {aside}.")
     return 0
@@ -228,7 +236,9 @@ def _parser() -> argparse.ArgumentParser:
     )
     command("backup", _backup, "keep a copy of the shop file beside it")
     restore = command("restore", _restore, "go back to a backup; the present file is kept aside")
-    restore.add_argument("copy", type=Path, metavar="BACKUP")
+    restore.add_argument(
+        "copy", type=Path, metavar="BACKUP", nargs="?", help="without it the backups are listed"
+    )
     rescue = command(
         "rescue",
         _rescue,

@@ -22,7 +22,7 @@ from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance, HistoryRow
 from chargebench.ledger.rescue import Rescued, rescue
-from chargebench.ledger.restoring import restore
+from chargebench.ledger.restoring import GoingBack, Kept, going_back, kept, restore
 from chargebench.ledger.sameness import ALIKE, SAME, decision, pair_id
 from chargebench.ledger.scan import Checkpoint, Problem
 from chargebench.ledger.usage import Filters, UsageRow, UsageTotal
@@ -42,8 +42,10 @@ __all__ = [
     "Conflict",
     "Entry",
     "Filters",
+    "GoingBack",
     "HistoryRow",
     "Job",
+    "Kept",
     "Ledger",
     "NewEntry",
     "Problem",
@@ -57,7 +59,9 @@ __all__ = [
     "backups",
     "begin",
     "decision",
+    "going_back",
     "is_chain_file",
+    "kept",
     "mass_words",
     "new_id",
     "pair_id",

@@ -92,11 +92,18 @@ def rotate(connection: Connection, path: Path, *, keep_newest: int) -> Path | No
 
 
 def _covers(newest: Path, count: int, last_typed: str | None) -> bool:
-    match = ROTATED.fullmatch(newest.name)
-    if match is None or int(match[1]) != count:
+    made_at, entries = made(newest)
+    if entries != count:
         return False
-    made_at = datetime.strptime(newest.name[:22], "%Y%m%dT%H%M%S%fZ").replace(tzinfo=UTC)
     return last_typed is None or datetime.fromisoformat(last_typed) < made_at
+
+
+def made(rotated: Path) -> tuple[datetime, int]:
+    """When a rotated backup was made, and how many entries it holds, by its name."""
+    match = ROTATED.fullmatch(rotated.name)
+    assert match is not None, rotated
+    made_at = datetime.strptime(rotated.name[:22], "%Y%m%dT%H%M%S%fZ").replace(tzinfo=UTC)
+    return made_at, int(match[1])
 
 
 def backups(path: Path) -> list[Path]:

@@ -12,6 +12,7 @@ from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import PassphraseRefused, ShopFileRefused, StorageRefused
 from chargebench.ledger import (
+    astray,
     backup,
     chainfile,
     dialect,
@@ -41,6 +42,8 @@ class Ledger(Reader):
     """A shop file open for recording; belongs to the thread that opened it."""
 
     backup_refused: str | None = None  # why no backup was kept at opening, to be shown
+    copies_beside: tuple[str, ...] = ()  # further files of this shop, and what to do with them
+    _opened: astray.Identity | None = None  # which file stood at the path
 
     @classmethod
     def create(cls, path: Path | str, bench: str = "B") -> Self:
@@ -52,13 +55,33 @@ class Ledger(Reader):
     def open(cls, path: Path | str, *, backups: int = backup.KEEP) -> Self:
         """Open a shop file, keeping a rotated backup if it changed; none if `backups` is 0."""
         path = Path(path)
+        had_wal = astray.has_wal(path)
         ledger = cls(path, *shopfile.connect(path, writing=True))
+        ledger._look_around(had_wal=had_wal)
         if backups:
             try:
                 ledger.backup(keep_newest=backups)
             except ShopFileRefused as refusal:  # a full disk must not keep the bench from its book
                 ledger.backup_refused = str(refusal)
+        astray.say_open(ledger._connection)
         return ledger
+
+    def _look_around(self, *, had_wal: bool) -> None:
+        """Refuse half of a copy and an older file; see which others stand beside this one."""
+        try:
+            self._opened = astray.identity(self.path)
+            with self._reading() as connection:
+                astray.check_whole(self.path, connection, had_wal=had_wal)
+                self.copies_beside = tuple(astray.copies_beside(self.path, connection))
+        except BaseException:
+            super().close()
+            raise
+
+    def close(self) -> None:
+        """Close the file; it no longer says it is open."""
+        if self._opened is not None and not self._connection.closed:
+            astray.say_closed(self._connection)
+        super().close()
 
     def belong_to(self, shop: str, begun_from: str) -> None:
         """Make this the file of a further bench of a shop; only before anything is recorded."""
@@ -98,6 +121,8 @@ class Ledger(Reader):
         try:
             with self._connection.begin():
                 yield self._connection
+                if self._opened is not None:
+                    astray.check_there(self.path, self._opened)
         except DBAPIError as problem:
             said = dialect.says(problem)
             if said is None:

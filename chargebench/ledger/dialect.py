@@ -4,6 +4,7 @@ The rest of the ledger is plain SQLAlchemy Core.
 """
 
 import sqlite3
+from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
@@ -142,18 +143,20 @@ def use_wal(connection: Connection) -> None:
         raise DBAPIError("PRAGMA journal_mode=WAL", None, problem) from problem
 
 
-def fold(connection: Connection) -> bool:
-    """Fold the WAL into the file, which then stands alone; not while somebody else has it open.
-
-    So a file whose head says WAL, with no WAL beside it, was in use when it was copied.
-    """
+def checkpoint(connection: Connection) -> None:
+    """Write what waits in the WAL into the file, as far as nobody has to be waited for."""
     raw = connection.connection.driver_connection
     assert isinstance(raw, sqlite3.Connection)
-    try:
-        raw.execute("PRAGMA busy_timeout=0")
-        return bool(raw.execute("PRAGMA journal_mode=DELETE").fetchone()[0] == "delete")
-    except sqlite3.Error:
-        return False
+    raw.execute("PRAGMA wal_checkpoint(PASSIVE)").close()
+
+
+def untouched(path: Path) -> str:
+    """How to open a file so that nothing is made beside it: not even by looking at it.
+
+    Without a WAL that waits to be read, SQLite may take the file for one that nobody changes.
+    """
+    waiting = path.with_name(f"{path.name}-wal")
+    return "ro" if waiting.exists() and waiting.stat().st_size else "ro&immutable=1"
 
 
 def missing_guards(connection: Connection) -> list[str]:
@@ -184,6 +187,8 @@ def copy_into(connection: Connection, target: Path) -> None:
     try:
         source.backup(copy)
         copy.execute("PRAGMA journal_mode=DELETE")
+        with suppress(sqlite3.OperationalError):  # a file of another program has no such table
+            copy.execute("DELETE FROM about WHERE key = 'open_since'")  # the copy is not
     finally:
         copy.close()
 
@@ -202,8 +207,10 @@ _DAMAGED = (
     "it is damaged. Restore the newest backup, the present file is kept aside; or bring what can "
     "be read of both into a new file: chargebench rescue --shop OLD --out NEW"
 )
+_FULL = "the disk is full. Free some space and do it again"
 _SAYS = {
-    "SQLITE_FULL": "the disk is full. Free some space and do it again",
+    "SQLITE_FULL": _FULL,
+    "SQLITE_IOERR_SHMSIZE": _FULL,  # no room for what stands beside an open file
     "SQLITE_BUSY": "another program is writing to it. Close that window or tool and do it again",
     "SQLITE_LOCKED": "another program holds it locked. Close that program and do it again",
     "SQLITE_READONLY": _READ_ONLY,

@@ -2,9 +2,10 @@
 
 import tempfile
 from collections.abc import Iterable, Sequence
-from contextlib import ExitStack
+from contextlib import ExitStack, suppress
 from dataclasses import dataclass
 from datetime import datetime
+from operator import itemgetter
 from pathlib import Path
 from typing import Any
 
@@ -13,7 +14,7 @@ from sqlalchemy import Connection, insert, select
 from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import ShopFileRefused
-from chargebench.ledger import backup, dialect, posting, schema, shopfile
+from chargebench.ledger import astray, backup, dialect, posting, schema, shopfile
 from chargebench.ledger.entry import NewEntry, mass_words
 from chargebench.ledger.projection import search_words
 from chargebench.ledger.scan import Scan
@@ -81,7 +82,8 @@ def rescue(old: Path | str, out: Path | str, happened_at: datetime) -> Rescued:
         reason = getattr(problem, "strerror", None) or dialect.says(problem) or str(problem)
         raise ShopFileRefused(f"{out} can not be written: {reason}.") from problem
     finally:
-        backup.remove(half)
+        with suppress(OSError):
+            backup.remove(half)
     return rescued
 
 
@@ -110,6 +112,7 @@ class _Rescue:
                 row["key"]: row["value"]
                 for wreck in reversed(wrecks)
                 for row in wreck.table("about", "key")
+                if row["key"] != astray.OPEN
             }
             if "bench" not in about or "shop" not in about:
                 raise ShopFileRefused(
@@ -122,7 +125,6 @@ class _Rescue:
                 with connection.begin():
                     missing = self._fill(connection, wrecks, about)
                     self._record(connection, about["bench"], happened_at, missing)
-                dialect.fold(connection)
             finally:
                 connection.close()
                 engine.dispose()
@@ -133,9 +135,11 @@ class _Rescue:
         self, connection: Connection, wrecks: Sequence[Wreck], about: dict[str, str]
     ) -> list[str]:
         """Entries, then all that hangs on them; what is missing, a sentence each."""
-        heads = {
-            row["bench"]: (row["number"], row["hash"]) for row in wrecks[0].table("head", "bench")
-        }
+        heads: dict[str, tuple[int, bytes]] = {}
+        for wreck in wrecks:
+            for row in wreck.table("head", "bench"):
+                known = heads.get(row["bench"], (0, b""))
+                heads[row["bench"]] = max(known, (row["number"], row["hash"]), key=itemgetter(0))
         for place, wreck in enumerate(wrecks):
             if place and not self._gaps(heads):
                 break

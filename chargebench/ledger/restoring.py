@@ -1,11 +1,101 @@
 """Put a backup in the place of a shop file; the present file is kept aside."""
 
+from contextlib import suppress
+from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
 
+from sqlalchemy import Connection, func, select
+
 from chargebench.errors import ShopFileRefused
-from chargebench.ledger import backup, dialect
+from chargebench.ledger import astray, backup, dialect, schema
+from chargebench.ledger.entry import now_text
 from chargebench.ledger.migrations import STEPS
 from chargebench.ledger.shopfile import refusing
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A backup one can go back to."""
+
+    path: Path
+    made_at: datetime
+    entries: int
+    size: int
+
+
+@dataclass(frozen=True, slots=True)
+class GoingBack:
+    """What going back to a copy takes away from the present file; None where it can not be told."""
+
+    entries: int  # in the copy
+    lost: int | None  # entries of the present file that the copy does not hold
+    lost_typed: int | None  # open steps whose text was kept since
+    last: str = ""  # when the last of the lost was recorded
+
+    @property
+    def sentence(self) -> str:
+        """In words."""
+        holds = f"The copy holds {self.entries} entries."
+        if self.lost is None:
+            return (
+                f"{holds} The present file can not be read, so what it holds beyond that can not "
+                "be told; it is kept aside."
+            )
+        gone = [
+            f"{self.lost} entries, the last recorded {self.last}" if self.lost else "",
+            f"the text of {self.lost_typed} open steps" if self.lost_typed else "",
+        ]
+        said = " and ".join(each for each in gone if each)
+        if not said:
+            return f"{holds} The present file holds nothing beyond that."
+        return f"{holds} Going back leaves out {said}; the present file is kept aside with them."
+
+
+def kept(path: Path | str) -> list[Kept]:
+    """Rotated backups of a shop file, newest first."""
+    return [
+        Kept(copy, *backup.made(copy), copy.stat().st_size) for copy in backup.backups(Path(path))
+    ]
+
+
+def going_back(path: Path | str, copy: Path | str) -> GoingBack:
+    """What would be left out; neither file is touched.
+
+    Raises
+    ------
+    ShopFileRefused
+        The copy is no shop file that can be read.
+    """
+    path, copy = Path(path), Path(copy)
+    dialect.check_header(copy)
+    engine = dialect.engine(copy, writing=False, mode=dialect.untouched(copy))
+    try:
+        with refusing(copy), engine.connect() as connection, connection.begin():
+            ids = set(connection.execute(select(schema.entry.c.id)).scalars())
+            newest = select(func.max(schema.typed.c.kept_at))
+            typed_until = connection.execute(newest).scalar() or ""
+    finally:
+        engine.dispose()
+    try:
+        dialect.check_header(path)
+        present = dialect.engine(path, writing=False)
+        try:
+            with refusing(path), present.connect() as connection, connection.begin():
+                return _left_out(connection, ids, typed_until)
+        finally:
+            present.dispose()
+    except ShopFileRefused:
+        return GoingBack(len(ids), None, None)
+
+
+def _left_out(connection: Connection, ids: set[str], typed_until: str) -> GoingBack:
+    table, count, last = schema.entry, 0, ""
+    for entry, at in connection.execute(select(table.c.id, table.c.recorded_at)):
+        if entry not in ids:
+            count, last = count + 1, max(last, at)
+    typed = select(func.count()).where(schema.typed.c.kept_at > typed_until)
+    return GoingBack(len(ids), count, connection.execute(typed).scalar_one(), last)
 
 
 def restore(path: Path | str, copy: Path | str) -> Path | None:
@@ -32,7 +122,8 @@ def restore(path: Path | str, copy: Path | str) -> Path | None:
             f"{path} or beside it under a name with “aside”."
         ) from problem
     finally:
-        backup.remove(half)
+        with suppress(OSError):
+            backup.remove(half)
     return aside
 
 
@@ -53,7 +144,20 @@ def _copy_sound(copy: Path, half: Path) -> None:
             dialect.copy_into(connection, half)
     finally:
         engine.dispose()
+    _say_restored(half)
     backup.settle(half)
+
+
+def _say_restored(half: Path) -> None:
+    """Say so in the file: that it holds less than backups made before is then no mishap."""
+    engine = dialect.engine(half, writing=True)
+    try:
+        with refusing(half), engine.connect() as connection, connection.begin():
+            connection.execute(
+                dialect.put(schema.about), {"key": astray.RESTORED, "value": now_text()}
+            )
+    finally:
+        engine.dispose()
 
 
 def _set_aside(path: Path) -> Path | None:

@@ -1,6 +1,8 @@
 """A shop file on disk: made whole or not at all, refused in words, upgraded after a copy."""
 
+import os
 import re
+import shutil
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
@@ -12,6 +14,7 @@ from chargebench.ledger import backup, dialect, schema
 from chargebench.ledger.entry import GENESIS, new_id, now_text
 from chargebench.ledger.migrations import STEPS, Step
 
+LOCK_FILE = 1 << 16  # bytes that what SQLite keeps beside an open file may take at once
 BENCH = re.compile(r"[A-Z][A-Z0-9]{0,7}")
 
 
@@ -74,7 +77,7 @@ def _fill(half: Path, bench: str) -> None:
 def connect(path: Path, *, writing: bool, guarded: bool = True) -> tuple[Engine, Connection]:
     """Open a shop file, upgrading it if it is older; refuse what is not one or lost its guards."""
     dialect.check_header(path)
-    engine = dialect.engine(path, writing=writing)
+    engine = dialect.engine(path, writing=writing, mode=_mode(path, writing=writing))
     with refusing(path):
         connection = engine.connect()
         try:
@@ -91,6 +94,14 @@ def connect(path: Path, *, writing: bool, guarded: bool = True) -> tuple[Engine,
             engine.dispose()
             raise
     return engine, connection
+
+
+def _mode(path: Path, *, writing: bool) -> str:
+    """How SQLite opens the file; to read where nothing can be written, without its lock file."""
+    if writing:
+        return "rw"
+    room = shutil.disk_usage(path.parent).free > LOCK_FILE and os.access(path.parent, os.W_OK)
+    return "rw" if room else dialect.untouched(path)
 
 
 def _check_version(path: Path, connection: Connection, *, writing: bool) -> None:
