@@ -10,7 +10,7 @@ from chargebench.errors import ChargebenchError, PressureTooHigh
 from chargebench.fluids import gas_density, gas_density_ready, saturation
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import NOTHING
-from chargebench.units import YEARLY, Q, Quantity, System, brief, digits, gauge
+from chargebench.units import YEARLY, Q, Quantity, Reading, System, absolute, brief, digits, gauge
 
 # Where the instruments' rows and the form say nothing: coarse values, our own choice.
 GAUGE = Q(0.1, "bar")
@@ -34,23 +34,12 @@ def work_out(case: Case) -> Worked:
     start, end = state(case, "start"), state(case, "end")
     if start is None or end is None:
         return Worked(_beforehand(case)) if case.step("pressure_test").values else NOT_WORKED
-    answers = case.step("pressure_test")
-    volume = answers.quantity("volume")
-    if volume is None:
-        volume = case.equipment.quantity("volume")
-    hold = answers.quantity("hold")
+    hold = case.step("pressure_test").quantity("hold")
     try:
-        verdict = pressure_test.judge(
-            start=start,
-            end=end,
-            gauge_resolution=_gauge(case),
-            thermometer=_thermometer(case),
-            volume=volume,
-            time=hold if hold is not None and hold.m_as("s") > 0 else None,
-        )
+        verdict = judged(case, start, end, hold)
     except ChargebenchError as refusal:
         return Worked(_beforehand(case), sentences=(str(refusal),))
-    result = PressureTested(verdict, hold, volume, _as_refrigerant(case, verdict, start))
+    result = PressureTested(verdict, hold, _volume(case), _as_refrigerant(case, verdict, start))
     return Worked((*_figures(case, result), *_beforehand(case)), _sentences(case, result), result)
 
 
@@ -112,14 +101,37 @@ def flow_text(flow: FlowRange, system: System) -> str:
 def state(case: Case, when: str) -> State | None:
     """The nitrogen at start or end, as typed so far."""
     answers = case.step("pressure_test")
-    temperature = answers.quantity(f"{when}_temperature")
+    return state_of(
+        case, answers.reading(f"{when}_pressure"), answers.quantity(f"{when}_temperature")
+    )
+
+
+def state_of(case: Case, reading: Reading | None, temperature: Quantity | None) -> State | None:
+    """The nitrogen at one reading of gauge and thermometer."""
+    if reading is None or temperature is None:
+        return None
     try:
-        pressure = case.absolute("pressure_test", f"{when}_pressure")
+        pressure = absolute(reading, case.air_pressure("pressure_test"))
     except ChargebenchError:
         return None
-    if pressure is None or temperature is None:
-        return None
     return State(pressure, temperature, _density(temperature, pressure))
+
+
+def judged(case: Case, start: State, end: State, hold: Quantity | None) -> PressureVerdict:
+    """One reading against the first, with the instruments of this step."""
+    return pressure_test.judge(
+        start=start,
+        end=end,
+        gauge_resolution=_gauge(case),
+        thermometer=_thermometer(case),
+        volume=_volume(case),
+        time=hold if hold is not None and hold.m_as("s") > 0 else None,
+    )
+
+
+def _volume(case: Case) -> Quantity | None:
+    typed = case.step("pressure_test").quantity("volume")
+    return case.equipment.quantity("volume") if typed is None else typed
 
 
 def _density(temperature: Quantity, pressure: Quantity) -> Quantity | None:
@@ -213,6 +225,9 @@ def _sentences(case: Case, result: PressureTested) -> tuple[str, ...]:
             f"explains, ±{case.shown(doubt)}."
         )
     ]
+    if verdict.smallest_leak is not None:
+        leak = verdict.smallest_leak.to("mbar * L / s")
+        says.append(f"A leak below {leak.m:.2g} mbar L/s of nitrogen can not be excluded.")
     least = case.rule_set.pressure_test.hold_at_least.quantity
     if result.hold is not None and result.hold < least:
         more = math.ceil((least - result.hold).m_as("min") - 1e-9)

@@ -1,11 +1,9 @@
 """The decay plot: pressure over minutes with the fitted shape, its limits and the pass rules."""
 
-import importlib
-import threading
 from collections.abc import Sequence
 from itertools import pairwise
 from math import ceil, floor, log10
-from typing import Any
+from typing import Any, ClassVar
 
 from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QColor, QShowEvent
@@ -14,53 +12,32 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWi
 from chargebench.ui import theme
 from chargebench.ui.decay_view import DecayView
 from chargebench.ui.ink import ink
+from chargebench.ui.plotting import LIBRARY, Chart, Drawable
+from chargebench.ui.plotting import load as load
 from chargebench.ui.shapes import Shape
 
-SHAPES = {"tight": "signed", "moisture": "check", "leak": "stop", "not yet decided": "open"}
 _POLL_MS = 25
 POINT_PX = 10
 LETTERS_SHARE = 0.24  # of the plot's width, right of every point
 CLOSE = 0.09  # of the plot's height: letters of lines nearer than this stand beside each other
-_EMPTY = "The decay test is drawn here from the first reading on."
-
-
-class _Library:
-    """The plotting library, brought in on a thread so that the window stays free meanwhile."""
-
-    def __init__(self) -> None:
-        self._thread: threading.Thread | None = None
-
-    def load(self) -> None:
-        """Begin to bring it in, once."""
-        if self._thread is None:
-            self._thread = threading.Thread(target=self._bring_in)
-            self._thread.start()
-
-    @staticmethod
-    def _bring_in() -> None:
-        importlib.import_module("pyqtgraph")
-
-    @property
-    def loaded(self) -> bool:
-        """Whether it is there."""
-        return self._thread is not None and not self._thread.is_alive()
-
-
-_LIBRARY = _Library()
-
-
-def load() -> None:
-    """Begin to bring the plotting library in, for a window that has nothing else to do."""
-    _LIBRARY.load()
 
 
 class DecayPlot(QWidget):
     """The verdict, the plot, and under it what stays open."""
 
+    NAME: ClassVar[str] = "Decay test"
+    EMPTY: ClassVar[str] = "The decay test is drawn here from the first reading on."
+    SHAPES: ClassVar[dict[str, str]] = {
+        "tight": "signed",
+        "moisture": "check",
+        "leak": "stop",
+        "not yet decided": "open",
+    }
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._view: DecayView | None = None
-        self._chart: _Chart | None = None
+        self._view: Drawable | None = None
+        self._chart: Chart | None = None
         self._poll = QTimer(self)
         self._poll.setInterval(_POLL_MS)
         self._poll.timeout.connect(self._make_chart)
@@ -78,32 +55,32 @@ class DecayPlot(QWidget):
         layout.addLayout(self._place, 1)
         layout.addWidget(self.left_open)
         layout.addWidget(self.key)
-        self.setAccessibleName("Decay test")
+        self.setAccessibleName(self.NAME)
         self.show_decay(None)
 
     @property
-    def view(self) -> DecayView | None:
+    def view(self) -> Drawable | None:
         """What is drawn."""
         return self._view
 
     @property
-    def chart(self) -> "_Chart | None":
+    def chart(self) -> Chart | None:
         """The chart, once it has been shown."""
         return self._chart
 
-    def show_decay(self, view: DecayView | None) -> None:
-        """Draw a decay test; None before the first reading."""
+    def show_decay(self, view: Drawable | None) -> None:
+        """Draw a test; None before the first reading."""
         if view is not None and view == self._view:
             return  # a key in another field changed nothing here
         self._view = view
-        self.verdict.setText(view.verdict if view else _EMPTY)
+        self.verdict.setText(view.verdict if view else self.EMPTY)
         self.left_open.setText(view.left_open if view else "")
         self.left_open.setVisible(bool(view and view.left_open))
-        self.key.setText(_key_words(view) if view else "")
-        self.key.setVisible(bool(view and view.levels))
-        self._shape.show_shape(SHAPES.get(view.word, "") if view else "")
+        self.key.setText(view.key_words if view else "")
+        self.key.setVisible(bool(view and view.key_words))
+        self._shape.show_shape(self.SHAPES.get(view.word, "") if view else "")
         self._shape.setVisible(bool(view and view.word))
-        self.setAccessibleDescription(view.sentence if view else _EMPTY)
+        self.setAccessibleDescription(view.sentence if view else self.EMPTY)
         if self._chart is not None:
             self._chart.draw(view)
 
@@ -111,18 +88,22 @@ class DecayPlot(QWidget):
         """Make the chart when it is first looked at: the plotting library is slow to load."""
         super().showEvent(event)
         if self._chart is None and not self._poll.isActive():
-            _LIBRARY.load()
+            LIBRARY.load()
             self._poll.start()
             self._make_chart()
 
     def _make_chart(self) -> None:
         """Make the chart as soon as the library is there."""
-        if not _LIBRARY.loaded:
+        if not LIBRARY.loaded:
             return
         self._poll.stop()
-        self._chart = _Chart()
+        self._chart = self.make_chart()
         self._place.addWidget(self._chart.widget)
         self._chart.draw(self._view)
+
+    def make_chart(self) -> Chart:
+        """The drawing; called once the library is there."""
+        return _Chart()
 
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802 - Qt's name
         """Follow light and dark, and the size of text."""
@@ -138,12 +119,6 @@ def _sentence(weight: str) -> QLabel:
     label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
     label.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
     return label
-
-
-def _key_words(view: DecayView) -> str:
-    return "\n".join(
-        f"{letter}  {level.name} {view.text(level.pascals)}" for letter, level in view.key
-    )
 
 
 def _letter_columns(sizes: Sequence[float], drawn: Sequence[float]) -> list[int]:

@@ -62,6 +62,13 @@ class DecayView:
         return tuple(zip("ABCDEFGHIJKLMNOPQRSTUVWXYZ", self.levels, strict=False))
 
     @property
+    def key_words(self) -> str:
+        """What each letter in the plot stands for."""
+        return "\n".join(
+            f"{letter}  {level.name} {self.text(level.pascals)}" for letter, level in self.key
+        )
+
+    @property
     def sentence(self) -> str:
         """The whole plot in words, for a screen reader."""
         count = len(self.minutes)

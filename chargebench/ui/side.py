@@ -1,17 +1,22 @@
 """Beside the form: the step's picture, its figures with doubt, limit and source, its sentences."""
 
+from dataclasses import replace
+
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from chargebench import sources
 from chargebench.desk.views import Look
 from chargebench.steps import Case, Figure, Table, Worked
+from chargebench.steps.held import series
 from chargebench.ui import theme
 from chargebench.ui.decay_plot import DecayPlot
 from chargebench.ui.decay_view import decay_view
 from chargebench.ui.evidence_table import EvidenceTable
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import source_words
+from chargebench.ui.hold_plot import HoldPlot
+from chargebench.ui.hold_view import hold_view
 from chargebench.ui.mass_picture import MassPicture
 from chargebench.ui.mass_view import mass_view
 from chargebench.ui.side_table import SideTable
@@ -104,6 +109,8 @@ class SidePanel(QScrollArea):
             self._picture = MassPicture()
         elif step == "evacuation":
             self._picture = DecayPlot()
+        elif step == "pressure_test":
+            self._picture = HoldPlot()
         if self._picture is not None:
             self._column.insertWidget(0, self._picture)
             self._picture.show()  # at once, not when the event loop comes round
@@ -114,11 +121,15 @@ class SidePanel(QScrollArea):
         self._empty.setVisible(not worked.figures and not worked.sentences)
         if isinstance(self._picture, MassPicture):
             self._picture.show_mass(mass_view(worked, self._system, case, look.answers))
+        elif isinstance(self._picture, HoldPlot):
+            typed = replace(case, answers={**case.answers, "pressure_test": look.answers})
+            held = series(typed)
+            self._picture.show_decay(hold_view(worked, held, self._system))
         elif isinstance(self._picture, DecayPlot):
             coldest = look.answers.quantity("coldest")
             self._picture.show_decay(decay_view(worked, self._system, coldest))
-        # The decay plot says the first two itself.
-        drawn = 2 if isinstance(self._picture, DecayPlot) and worked.result is not None else 0
+        # The plot of a test says the first two itself.
+        drawn = 2 if isinstance(self._picture, DecayPlot) and self._picture.view is not None else 0
         self._show_sentences(worked.sentences[drawn:])
         self._show_figures(worked)
         self._show_tables(worked.tables)
