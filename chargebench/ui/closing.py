@@ -5,7 +5,7 @@ from collections.abc import Callable
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from chargebench.desk import Desk
+from chargebench.desk import Act, Desk
 from chargebench.desk.views import StepView
 from chargebench.errors import ChargebenchError
 from chargebench.ui.fieldrow import wrapped
@@ -36,6 +36,8 @@ class Closing(QWidget):
 
     def close_job(self, job: str) -> None:
         """Close; steps nothing was typed in are set aside with one reason."""
+        if self._may_not():
+            return
         steps = self._desk.job(job).steps
         waiting = [s for s in steps if s.state == "open" and s.key != AFTER_CLOSING]
         untouched = [step for step in waiting if not self._desk.typed(job, step.key)]
@@ -58,11 +60,19 @@ class Closing(QWidget):
 
     def reopen(self, job: str) -> None:
         """Open a closed job again, with a reason."""
+        if self._may_not():
+            return
         self.reason.ask(
             "Why is this job opened again?",
             "Reopen",
             lambda why: self._act(lambda: self._desk.reopen(job, why), "Job open again."),
         )
+
+    def _may_not(self) -> bool:
+        """Say who may, before anything is asked, if who works here may not."""
+        self.says.setText(self._desk.refusal(Act.CLOSE))
+        self.says.setVisible(bool(self.says.text()))
+        return bool(self.says.text())
 
     def _act(self, act: Callable[[], object], said: str) -> None:
         try:

@@ -1,6 +1,6 @@
 """One cylinder opened: what it holds against its limit, and its history as a running balance."""
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QPushButton, QVBoxLayout
 
 from chargebench.desk import CylinderLine, Desk
 from chargebench.ledger import HistoryRow
+from chargebench.ui.entry_detail import EntryDetail
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fillbar import FillBar, share_words
 from chargebench.ui.flagbar import FlagLine
@@ -38,6 +39,7 @@ class CylinderPage(QWidget):
     acted = Signal(str)  # key of the act wanted
     changes = Signal()  # its register row is wanted
     job_wanted = Signal(str)
+    taken_back = Signal(object)  # the entry that was reversed here
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -48,9 +50,16 @@ class CylinderPage(QWidget):
         self.fill = FillBar()
         self.fill_words = wrapped()
         self.empty = wrapped(_EMPTY, "faint")
-        self.model: RowModel[HistoryRow] = RowModel(_columns(desk.units, Places(desk)))
+        self._undone: set[str] = set()  # of the entries read, those that were taken back
+        self.model: RowModel[HistoryRow] = RowModel(self._columns())
+        self.model.struck = lambda row: row.entry in self._undone
+        self.entry = EntryDetail(desk)
         self.table = RowView(self.model, "History, newest first")
         self.table.opened.connect(self._open_row)
+        self.table.selectionModel().currentRowChanged.connect(lambda *_: self._show_entry())
+        self.entry.listen(self)
+        self.entry.wanted.connect(self._go_to)
+        self.entry.reversed.connect(self.taken_back)
         self.back = QPushButton("‹ Stock")
         self.change = QPushButton("C&hange")
         self.change.setToolTip("Change what the register says of this cylinder")
@@ -86,17 +95,14 @@ class CylinderPage(QWidget):
         layout.addLayout(acts)
         layout.addWidget(self.empty)
         layout.addWidget(self.table, 1)
+        layout.addWidget(self.entry)
 
     def open(self, line: CylinderLine) -> None:
         """Show a cylinder."""
         self.cylinder = line.id
-        place = f"cylinder:{line.id}"
-        self.model.columns = tuple(_columns(self._desk.units, Places(self._desk)))
-        self.model.read(
-            lambda after: self._desk.history(
-                place, before=None if after is None else after.key, limit=PAGE
-            )
-        )
+        self.model.columns = tuple(self._columns())
+        self._undone.clear()
+        self.model.read(self._page)
         kind = f"{line.contents}, " if line.contents else ""
         once = ", not refillable" if line.refillable is False else ""
         self.title.setText(f"{line.id}  {line.refrigerant}, {kind.rstrip(', ')}{once}")
@@ -109,6 +115,27 @@ class CylinderPage(QWidget):
         self.table.setVisible(not nothing)
         if not nothing:
             self.table.selectRow(0)
+        self._show_entry()
+
+    def _columns(self) -> Sequence[Column[HistoryRow]]:
+        return _columns(self._desk.units, Places(self._desk), self._undone)
+
+    def _page(self, after: HistoryRow | None) -> list[HistoryRow]:
+        before = None if after is None else after.key
+        page = self._desk.history(f"cylinder:{self.cylinder}", before=before, limit=PAGE)
+        self._undone |= self._desk.reversed_among([row.entry for row in page])
+        return page
+
+    def _show_entry(self) -> None:
+        row = self.table.currentIndex().row()
+        chosen = 0 <= row < self.model.rowCount()
+        self.entry.show_entry(self._desk.entry(self.model.row(row).entry) if chosen else None)
+
+    def _go_to(self, entry: str) -> None:
+        row = self.model.find(lambda each: each.entry == entry)
+        if row >= 0:
+            self.table.selectRow(row)
+            self.table.setFocus()
 
     def _show_flags(self, line: CylinderLine) -> None:
         while len(self._flag_lines) < len(line.flags):
@@ -132,10 +159,12 @@ class CylinderPage(QWidget):
         super().keyPressEvent(event)
 
 
-def _columns(system: System, places: Places) -> Sequence[Column[HistoryRow]]:
+def _columns(
+    system: System, places: Places, undone: Container[str]
+) -> Sequence[Column[HistoryRow]]:
     return (
         Column("When", lambda row: moment(row.happened_at)),
-        Column("What", _what),
+        Column("What", lambda row: _what(row) + (", reversed" if row.entry in undone else "")),
         Column("Moved", lambda row: signed_mass(row.mass_mg, system), right=True),
         Column("Held after", lambda row: mass(row.running_mg, system), right=True),
         Column("From or to", lambda row: places.words(row.other), least=7),

@@ -27,7 +27,8 @@ from chargebench.units import System
 
 _PERSON = "person_"
 _LABELS = {"name": "Your name", "certificate": "Your certificate number"}
-_BEGIN: dict[str, str] = {"units": "SI", "rule_set": "generic", f"{_PERSON}role": "technician"}
+_BEGIN: dict[str, str] = {"units": "SI", "rule_set": "generic", f"{_PERSON}role": "shop"}
+_LATER = ("passphrases", "shift", "idle")  # the shop's page asks, once there are people
 _MAKE_SAYS = "One page: the shop's name, units, rule set, your name and certificate."
 _SAMPLE_SAYS = (
     "An invented shop with jobs, cylinders and records to walk through; "
@@ -39,7 +40,7 @@ FIRST = Form(
     "Your shop",
     "All of this can be changed later; each change is recorded.",
     (
-        *REGISTERS["shop"].fields,
+        *(field for field in REGISTERS["shop"].fields if field.key not in _LATER),
         *(
             replace(field, key=_PERSON + field.key, label=_LABELS.get(field.key, field.label))
             for field in REGISTERS["person"].fields

@@ -206,8 +206,11 @@ class JobPage(QWidget):
 
     def _changed_elsewhere(self) -> None:
         if self.pane.key() and self.isVisible():
-            view = self._read()
+            view, could_not = self._read(), self.pane.may_not
             self.pane.see(view)
+            if self.pane.may_not != could_not:  # somebody else works here now
+                self._show_step(self.pane.key())
+                return
             look = self.pane.look()
             self._take_flags(view, look)
             self._show_look(look)

@@ -5,19 +5,35 @@ _JOB = (
     "Ctrl+Return sign",
     "Ctrl+↑ ↓ steps",
     "F8 flags",
+    "Shift+F8 cautions",
     "Alt+← jobs",
     "F6 steps or form",
     "F9 worked out",
     "Ctrl+Shift+N not needed",
     "Ctrl+Shift+Return close job",
+    "Ctrl+R reverse",
     "Ctrl+Z undo",
     "Ctrl+T now",
     "Ctrl+Shift+Delete take a line away",
     "F11 bench display",
 )
-_STOCK = ("Ctrl+F find", "Enter open", "Ctrl+Return record", "Esc back", "F7 reference")
-_RECORDS = ("Enter open", "Esc close a panel")
-_EVERYWHERE = ("Alt+1 2 3 areas", "Ctrl+, shop and rules", "Ctrl+Plus, Ctrl+Minus text size")
+_STOCK = (
+    "Ctrl+F find",
+    "Enter open",
+    "Ctrl+Return record",
+    "Ctrl+R reverse",
+    "Esc back",
+    "F7 reference",
+)
+_RECORDS = ("Enter open", "Ctrl+R reverse", "Esc close a panel")
+_EVERYWHERE = (
+    "Alt+1 2 3 areas",
+    "Ctrl+L lock or unlock",
+    "Ctrl+U who signs",
+    "Ctrl+Shift+L passphrase",
+    "Ctrl+, shop and rules",
+    "Ctrl+Plus, Ctrl+Minus text size",
+)
 OF_PAGE = {"bench": _BENCH, "job": _JOB, "stock": _STOCK, "records": _RECORDS}
 
 ALL = " · ".join(

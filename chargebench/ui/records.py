@@ -13,9 +13,11 @@ from PySide6.QtWidgets import (
 
 from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError
+from chargebench.ledger import Entry
 from chargebench.ui.errand import Errand
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.outgoing import default_folder
+from chargebench.ui.period import Period
 from chargebench.ui.record_columns import (
     due_order,
     duty_words,
@@ -71,6 +73,13 @@ class RecordsArea(RecordsPage):
         self.verify.clicked.connect(lambda _: self.show_verify())
         self.take_in.clicked.connect(lambda _: self._choose_file())
         self.back_up.clicked.connect(lambda _: self.make_backup())
+        self.tables[ENTRIES].selectionModel().currentRowChanged.connect(
+            lambda *_: self._show_entry()
+        )
+        self.entry.listen(self)
+        self.entry.wanted.connect(self._go_to)
+        self.entry.reversed.connect(self._taken_back)
+        self.entry.said.connect(self.said)
         for panel in (self.export_panel, self.verify_panel):
             panel.left.connect(self._close_panels)
 
@@ -93,22 +102,46 @@ class RecordsArea(RecordsPage):
                 )
             )
         elif view == ENTRIES:
-            self.entries.read(
-                lambda after: list(
-                    desk.entries(
-                        period.since,
-                        period.until,
-                        after=None if after is None else after.id,
-                        limit=PAGE,
-                        newest_first=True,
-                    )
-                )
-            )
+            self.undone.clear()
+            self.entries.read(lambda after: self._entries(period, after))
         else:
             self._work_out(view)
         self.totals.show_rows(desk.usage_totals(period.since, period.until, filters))
         self.months.show_months(desk.usage_by_month(period.since, period.until, filters))
         self._show(view)
+
+    def _entries(self, period: Period, after: Entry | None) -> list[Entry]:
+        """The next page of entries; those of it that were taken back are struck."""
+        page = list(
+            self._desk.entries(
+                period.since,
+                period.until,
+                after=None if after is None else after.id,
+                limit=PAGE,
+                newest_first=True,
+            )
+        )
+        self.undone |= self._desk.reversed_among([entry.id for entry in page])
+        return page
+
+    def _show_entry(self) -> None:
+        row = self.tables[ENTRIES].currentIndex().row()
+        chosen = self.view == ENTRIES and 0 <= row < self.entries.rowCount()
+        self.entry.show_entry(self.entries.row(row) if chosen else None)
+
+    def _go_to(self, entry: str) -> None:
+        """Choose another entry of the list; one that corrects may be of another period."""
+        row = self.entries.find(lambda each: each.id == entry)
+        if row < 0:
+            number = self._desk.entry(entry).number
+            self._say(f"Entry {number} is not of this period. Choose a longer one to go to it.")
+            return
+        self.tables[ENTRIES].selectRow(row)
+        self.tables[ENTRIES].setFocus()
+
+    def _taken_back(self, entry: Entry) -> None:
+        self._notifier.changed.emit()
+        self._go_to(entry.id)
 
     def _work_out(self, view: int) -> None:
         """Flags, leak rates and due dates look at every job: on a thread, whatever is shown."""
@@ -148,6 +181,7 @@ class RecordsArea(RecordsPage):
             self.tables[view].selectRow(0)
         if view == FLAGS and not nothing:
             self.tables[FLAGS].resizeRowsToContents()
+        self._show_entry()
         self._fit_totals()
         self._explain()
 

@@ -37,7 +37,7 @@ class RegisterDialog(QDialog):
         self.setWindowTitle(f"{verb} {form.title.lower()}")
         self.setWindowModality(Qt.WindowModality.WindowModal)
         choices = {"rule_set": tuple(rules.names())} if register == "shop" else {}
-        self.form = FormView(form, desk, choices=choices, taken="scf")
+        self.form = FormView(form, desk, choices=choices, taken="scfp")
         self.says = wrapped(weight="refusal")
         self.says.hide()
         self._asked = False
@@ -71,6 +71,10 @@ class RegisterDialog(QDialog):
 
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox()
+        if self._register == "person" and self._row_id:
+            key = box.addButton("&Passphrase…", QDialogButtonBox.ButtonRole.ActionRole)
+            key.setAutoDefault(False)
+            key.clicked.connect(lambda _: self._set_passphrase())
         save = box.addButton("&Save", QDialogButtonBox.ButtonRole.AcceptRole)
         save.setProperty("weight", "main")
         save.setToolTip("Ctrl+Return")
@@ -83,6 +87,14 @@ class RegisterDialog(QDialog):
         box.rejected.connect(self.reject)
         self.save_button = save
         return box
+
+    def _set_passphrase(self) -> None:
+        from chargebench.ui.passphrase import SetDialog
+
+        dialog = SetDialog(self._desk, str(self._row_id), self)
+        dialog.accepted.connect(lambda: self._say("The passphrase is set."))
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
 
     def _tell(self, refused: Mapping[str, str] | None = None) -> None:
         typed = self.form.typed()

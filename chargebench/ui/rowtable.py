@@ -50,6 +50,7 @@ class RowModel(QAbstractTableModel, Generic[Row]):
         self._page_size = page_size
         self._rows: list[Row] = []
         self._page: Callable[[Row | None], Sequence[Row]] | None = None
+        self.struck: Callable[[Row], bool] = lambda _: False  # rows that stand no more
 
     def read(self, page: Callable[[Row | None], Sequence[Row]]) -> None:
         """Read the first page; further pages follow as one scrolls."""
@@ -63,6 +64,18 @@ class RowModel(QAbstractTableModel, Generic[Row]):
         self.beginResetModel()
         self._rows, self._page = list(rows), None
         self.endResetModel()
+
+    def find(self, wanted: Callable[[Row], bool]) -> int:
+        """Number of the first such row, reading further pages for it; -1 where there is none."""
+        number = 0
+        while number < len(self._rows) or self.canFetchMore(_TOP):
+            if number == len(self._rows):
+                self.fetchMore(_TOP)
+            elif wanted(self._rows[number]):
+                return number
+            else:
+                number += 1
+        return -1
 
     def row(self, number: int) -> Row:
         """One row."""
@@ -127,6 +140,8 @@ class RowModel(QAbstractTableModel, Generic[Row]):
                 return _RIGHT if column.right else _LEFT
             case Qt.ItemDataRole.UserRole:
                 return row
+            case Qt.ItemDataRole.FontRole if self.struck(row):
+                return _struck_font()
             case Qt.ItemDataRole.DecorationRole if column.shape is not None:
                 name = column.shape(row)
                 return _pixmap(name) if name else None
@@ -254,6 +269,12 @@ def _that_fit(columns: Sequence[Column[Any]], least: Sequence[int], room: int) -
         if columns[place].gives_way:
             shown.remove(place)
     return every  # one has to scroll anyhow
+
+
+def _struck_font() -> QFont:
+    font = QFont()
+    font.setStrikeOut(True)
+    return font
 
 
 def _pixmap(name: str) -> QPixmap:

@@ -1,6 +1,6 @@
 """Under the form: what signing will record, and the acts on a step: sign, not needed, reverse."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import datetime
 
 from PySide6.QtCore import Qt, Signal
@@ -97,6 +97,10 @@ class SignStrip(QFrame):
         self.sign_button.setProperty("weight", "main")
         self.sign_button.setToolTip("Ctrl+Return")
         self.reverse_button = QPushButton("Reverse")
+        self.reverse_button.setToolTip("Ctrl+R: take it back by a further entry, with a reason")
+        self.before = wrapped(weight="faint")
+        self.before.setTextFormat(Qt.TextFormat.RichText)
+        self.before.hide()
         self.reason = ReasonLine()
         self._acts = QWidget()
         line = QHBoxLayout(self._acts)
@@ -113,7 +117,7 @@ class SignStrip(QFrame):
         column.setContentsMargins(edge, edge, edge, edge)
         column.setSpacing(edge)
         column.addLayout(top)
-        for each in (self.says, self._acts, self.reason):
+        for each in (self.before, self.says, self._acts, self.reason):
             column.addWidget(each)
         self._keys()
         self.sign_button.clicked.connect(lambda _: self._on_sign())
@@ -127,12 +131,18 @@ class SignStrip(QFrame):
             ("Ctrl+Enter", self.sign_button),
             ("Ctrl+Shift+N", self.aside),
             ("F11", self.display),
+            ("Ctrl+R", self.reverse_button),
         ):
             shortcut = QShortcut(QKeySequence(key), self)
             shortcut.activated.connect(lambda b=button: b.click() if b.isVisible() else None)
 
-    def show_step(self, step: StepView, *, job_open: bool) -> None:
-        """Offer what can be done with a step as it stands."""
+    def show_taken_back(self, lines: Sequence[str]) -> None:
+        """Show what was signed here before and taken back, as rich text."""
+        self.before.setText("<br>".join(lines))
+        self.before.setVisible(bool(lines))
+
+    def show_step(self, step: StepView, *, job_open: bool, may_not: str = "") -> None:
+        """Offer what can be done with a step as it stands; `may_not` says why nothing can be."""
         self._step = step
         self.say("")
         self.reason.leave()
@@ -148,6 +158,8 @@ class SignStrip(QFrame):
             word = "Signed" if step.state == "signed" else f"Not needed ({step.reason}); signed"
             judged = f" Judged by {step.rule_set}." if step.rule_set else ""
             self.will.setText(f"{word} by {step.by}, {when}, entry {step.number}.{judged}")
+        elif may_not:
+            self.will.setText(may_not)
         elif not job_open:
             self.will.setText("The job is closed; open it again with a reason to record here.")
 

@@ -7,11 +7,12 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from chargebench.desk import Desk
+from chargebench.desk import Act, Desk
 from chargebench.desk.views import JobView, Look, StepView, TickLine
 from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import STEPS, Asks
 from chargebench.ui.bench_display import BenchDisplay
+from chargebench.ui.correction_words import taken_back_words
 from chargebench.ui.decay_timer import DecayTimer
 from chargebench.ui.decay_watch import WATCHED
 from chargebench.ui.formview import FormView
@@ -37,6 +38,7 @@ class StepPane(QWidget):
         self._desk = desk
         self._view: JobView | None = None
         self._who = ""
+        self.may_not = ""  # why who works here records nothing
         self._form: FormView | None = None
         self._timer: DecayTimer | None = None
         self._refused: Mapping[str, str] = {}
@@ -97,7 +99,8 @@ class StepPane(QWidget):
         if key in WATCHED:
             self._show_timer(key, form, locked=locked)
         self._follow(locked=locked)
-        self.strip.show_step(self._step(key), job_open=self._may_record(key))
+        self.strip.show_step(self._step(key), job_open=self._may_record(key), may_not=self.may_not)
+        self.strip.show_taken_back(self._taken_back(key))
         self.strip.display.setVisible(key == "weigh_in" and not locked)
         self._place_strip()
         return self.look()
@@ -132,6 +135,7 @@ class StepPane(QWidget):
     def see(self, view: JobView) -> None:
         """Take a job's newest view and who signs now; the form stays."""
         self._view = view
+        self.may_not = self._desk.refusal(Act.RECORD)
         self._who = self._desk.label("person", self._desk.person) or "nobody chosen yet"
 
     def _follow(self, *, locked: bool = False) -> None:
@@ -171,7 +175,14 @@ class StepPane(QWidget):
         return self.live.taken() if self.live.listens else None
 
     def _may_record(self, key: str) -> bool:
-        return self._viewed().state == "open" or key == AFTER_CLOSING
+        of_job = self._viewed().state == "open" or key == AFTER_CLOSING
+        return of_job and not self.may_not
+
+    def _taken_back(self, key: str) -> list[str]:
+        return [
+            taken_back_words(was, reversal, lambda by: self._desk.label("person", by))
+            for was, reversal in self._desk.taken_back(self._viewed().id, key)
+        ]
 
     def _viewed(self) -> JobView:
         assert self._view is not None

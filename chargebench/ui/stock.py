@@ -12,6 +12,7 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.desk import CylinderLine, Desk
+from chargebench.ledger import Entry
 from chargebench.ui.cylinder_columns import FILL_COLUMN, cylinder_columns
 from chargebench.ui.cylinder_page import ACTS, CylinderPage
 from chargebench.ui.fieldrow import wrapped
@@ -63,6 +64,8 @@ class StockArea(QStackedWidget):
         self.page.acted.connect(lambda act: self.begin(act, self.page.cylinder))
         self.page.changes.connect(lambda: self._edit_cylinder(self.page.cylinder))
         self.page.job_wanted.connect(self.job_wanted)
+        self.page.taken_back.connect(self._taken_back)
+        self.page.entry.said.connect(self.said)
         self.addWidget(scrolled(self._list_page))
         self.addWidget(scrolled(self.page))
         notifier.changed.connect(self._changed)
@@ -216,6 +219,14 @@ class StockArea(QStackedWidget):
         self.said.emit(says)
         self._notifier.changed.emit()
         self.open_cylinder(cylinder)
+
+    def _taken_back(self, entry: Entry) -> None:
+        """Show the reversal; where the work can be mended, its text stands open again."""
+        self._notifier.changed.emit()
+        if act := self._desk.act_to_mend(entry):
+            self.begin(act, self.page.cylinder)
+        else:
+            self.open_cylinder(self.page.cylinder)
 
     def _edit_cylinder(self, cylinder: str) -> None:
         self._edit("cylinder", cylinder)

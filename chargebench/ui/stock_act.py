@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
-from chargebench.desk import Desk
+from chargebench.desk import Act, Desk
 from chargebench.desk.views import Look
 from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import STOCK, Typed
@@ -84,6 +84,13 @@ class StockAct(QWidget):
         key = "source" if self.act == "decant" else "cylinder"
         if cylinder and not self.form.typed():
             self.put({key: cylinder})
+        may_not = self._desk.refusal(Act.RECORD)
+        self.form.lock(locked=bool(may_not))
+        self.record.setEnabled(not may_not)
+        if may_not:
+            self._refuse(may_not)
+        if not self.form.typed():  # what was taken back stands open again
+            self.put(self._desk.typed(_KEPT_AS, self.act))
         self.form.focus_first()
 
     def put(self, typed: Typed) -> None:

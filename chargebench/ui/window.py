@@ -11,7 +11,6 @@ from PySide6.QtGui import QCloseEvent, QKeySequence, QPaintEvent, QShortcut
 from PySide6.QtWidgets import (
     QApplication,
     QButtonGroup,
-    QComboBox,
     QHBoxLayout,
     QLabel,
     QMainWindow,
@@ -25,6 +24,7 @@ from chargebench.ui import keys, theme
 from chargebench.ui.notice import Notice
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
+from chargebench.ui.whosigns import WhoSigns
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -75,15 +75,12 @@ class MainWindow(QMainWindow):
         self.settings.setProperty("weight", "area")
         self.settings.setToolTip("Ctrl+,: name, address, units, rule set")
         self.settings.hide()
-        self.signs = QComboBox()
-        self.signs.setAccessibleName("Who signs")
-        self.signs.setToolTip("Who signs")
-        self.signs.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
-        self.signs.hide()
+        self.who = WhoSigns()
+        self.signs = self.who.people
         top.addWidget(self.shop, 1)
         top.addWidget(self.settings)
         top.addSpacing(theme.em() // 2)
-        top.addWidget(self.signs)
+        top.addWidget(self.who)
         self.notice = Notice()
         self.notice_says, self.notice_close = self.notice.says, self.notice.close_button
         self.foot = OneLine()
@@ -102,7 +99,9 @@ class MainWindow(QMainWindow):
 
     def _connect(self) -> None:
         self._tabs.idClicked.connect(self.show_area)
-        self.signs.activated.connect(self._person_chosen)
+        self.who.leaving.connect(self.flush)
+        self.who.chosen.connect(self.notifier.changed)
+        self.who.said.connect(self.say)
         self.settings.clicked.connect(lambda _: self.change_shop())
         self.notifier.changed.connect(self._read_top)
         pressed: dict[str, Callable[[], object]] = {
@@ -128,6 +127,7 @@ class MainWindow(QMainWindow):
         """Work with an open shop from now on."""
         self._forget_areas()
         self._desk = desk
+        self.who.open_desk(desk)
         for tab in self._tabs.buttons():
             tab.setEnabled(True)
         self.settings.show()
@@ -146,13 +146,7 @@ class MainWindow(QMainWindow):
         if self._desk.rule_trouble not in ("", self._told):
             self.tell(self._desk.rule_trouble)
         self._told = self._desk.rule_trouble
-        people = {key: row.get("name", key) for key, row in self._desk.rows("person").items()}
-        if [self.signs.itemData(n) for n in range(self.signs.count())] != list(people):
-            self.signs.clear()
-            for key, name in people.items():
-                self.signs.addItem(name, key)
-        self.signs.setCurrentIndex(self.signs.findData(self._desk.person))
-        self.signs.setVisible(bool(people))
+        self.who.read()
 
     def change_shop(self) -> None:
         """Change the shop's name, address, units, rule set and rule file."""
@@ -176,12 +170,6 @@ class MainWindow(QMainWindow):
         assert self._desk is not None
         self.notifier.changed.emit()
         self.say(f"Shop saved; {self._desk.rule_set.called} from now on.")
-
-    def _person_chosen(self, place: int) -> None:
-        assert self._desk is not None
-        self._desk.person = str(self.signs.itemData(place))
-        self.notifier.changed.emit()
-        self.say(f"{self.signs.currentText()} signs from now on.")
 
     def show_area(self, place: int) -> None:
         """Show an area; it is made when first shown."""
