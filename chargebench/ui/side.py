@@ -7,9 +7,10 @@ from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLay
 
 from chargebench import sources
 from chargebench.desk.views import Look
-from chargebench.steps import Case, Figure, Table, Worked
+from chargebench.steps import Case, Figure, Table, Worked, safety_list
 from chargebench.steps.held import series
 from chargebench.ui import theme
+from chargebench.ui.cautions import Cautions
 from chargebench.ui.decay_plot import DecayPlot
 from chargebench.ui.decay_view import decay_view
 from chargebench.ui.evidence_table import EvidenceTable
@@ -87,6 +88,8 @@ class SidePanel(QScrollArea):
         self._figures: list[FigureLine] = []
         self._tables: dict[str, SideTable | EvidenceTable] = {}
         self._judged = wrapped(weight="faint")
+        self.cautions = Cautions()
+        self._column.addWidget(self.cautions)
         self._column.addWidget(self._empty)
         self._below = QVBoxLayout()
         self._column.addLayout(self._below)
@@ -112,17 +115,20 @@ class SidePanel(QScrollArea):
         elif step == "pressure_test":
             self._picture = HoldPlot()
         if self._picture is not None:
-            self._column.insertWidget(0, self._picture)
+            self._column.insertWidget(1, self._picture)
             self._picture.show()  # at once, not when the event loop comes round
 
     def show_look(self, look: Look, case: Case) -> None:
         """Show picture, figures and sentences."""
         worked = look.worked
+        typed = replace(case, answers={**case.answers, self._picture_of: look.answers})
+        ticked = look.answers.ticked("ticks")
+        minded = safety_list.cautions(typed, self._picture_of)
+        self.cautions.show_lines([line for line in minded if line.key not in ticked])
         self._empty.setVisible(not worked.figures and not worked.sentences)
         if isinstance(self._picture, MassPicture):
             self._picture.show_mass(mass_view(worked, self._system, case, look.answers))
         elif isinstance(self._picture, HoldPlot):
-            typed = replace(case, answers={**case.answers, "pressure_test": look.answers})
             held = series(typed)
             self._picture.show_decay(hold_view(worked, held, self._system))
         elif isinstance(self._picture, DecayPlot):
@@ -144,7 +150,7 @@ class SidePanel(QScrollArea):
         while len(self._sentences) < len(sentences):
             label = wrapped()
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-            place = (1 if self._picture is not None else 0) + len(self._sentences)
+            place = (2 if self._picture is not None else 1) + len(self._sentences)
             self._column.insertWidget(place, label)
             self._sentences.append(label)
         for place, label in enumerate(self._sentences):

@@ -11,6 +11,7 @@ from chargebench.desk.views import Look
 from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import STOCK, Typed
 from chargebench.ui import theme
+from chargebench.ui.cautions import Cautions
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import FlagLine
 from chargebench.ui.formview import FormView
@@ -38,6 +39,7 @@ class StockAct(QWidget):
         self.comes.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.says = wrapped(weight="refusal")
         self.says.hide()
+        self.cautions = Cautions()
         self.flags = [FlagLine() for _ in range(_FLAGS_SHOWN)]
         self.back = QPushButton("&Back")
         self.back.setToolTip("Esc; what is typed stays here")
@@ -72,6 +74,7 @@ class StockAct(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(wrapped(title, "title"))
         layout.addWidget(wrapped(purpose, "faint"))
+        layout.addWidget(self.cautions)
         layout.addWidget(self.form, 1)
         layout.addWidget(self.comes)
         for line in self.flags:
@@ -123,6 +126,7 @@ class StockAct(QWidget):
         if refused is None:
             self.says.hide()
         self._show(look)
+        self.cautions.show_lines(self._desk.cautions(self.act, look.answers))
 
     def _show(self, look: Look) -> None:
         system = self._desk.units
