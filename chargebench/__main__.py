@@ -187,6 +187,13 @@ def _rescue(arguments: argparse.Namespace) -> int:
     return 0 if rescued.whole else 1
 
 
+def _practise(what: str) -> int:
+    from chargebench.instruments import practising
+
+    practising.run(what, lambda said: print(said, flush=True))
+    return 0
+
+
 def _day(text: str) -> date:
     try:
         return date.fromisoformat(text)
@@ -234,6 +241,9 @@ def _parser() -> argparse.ArgumentParser:
         metavar="NUMBER:HASH",
         help="chain_head in the manifest of an export: it must still stand; may be given again",
     )
+    for what in ("scale", "gauge"):
+        says = f"open a {what} to practise on, and name its port"
+        command(f"practice-{what}", lambda _, what=what: _practise(what), says)
     command("backup", _backup, "keep a copy of the shop file beside it")
     restore = command("restore", _restore, "go back to a backup; the present file is kept aside")
     restore.add_argument(

@@ -1,6 +1,9 @@
 """The practice instruments, as a listener hears them."""
 
 import os
+import signal
+import subprocess
+import sys
 
 import pytest
 
@@ -58,3 +61,25 @@ def test_that_both_are_heard_through_a_port() -> None:
         live = until(gauges, lambda live: live.heard is not None)
         assert live.heard is not None
         assert read(Kind.PRESSURE, live.heard.text).unit == "micron"
+
+
+def test_that_the_command_names_its_port_and_enter_turns_the_valve() -> None:
+    with subprocess.Popen(
+        [sys.executable, "-m", "chargebench", "practice-scale"],
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        text=True,
+    ) as command:
+        assert command.stdout is not None
+        assert command.stdin is not None
+        first = command.stdout.readline()
+        port = first.removeprefix("Practice scale at ").partition(",")[0]
+        with listen(port, str(SCALE_SETTINGS)) as listener:
+            live = until(listener, lambda live: live.steady)
+            assert live.heard is not None
+            assert live.heard.text == "4312.5 g"
+            command.stdin.write("\n")
+            command.stdin.flush()
+            until(listener, lambda live: live.heard is not None and live.heard.value < 4312)
+        command.send_signal(signal.SIGINT)
+        assert command.wait(5) == 0
