@@ -107,6 +107,10 @@ class ChainFileRefused(ChargebenchError):
     """A chain file that can not be taken in, whole; nothing of it was."""
 
 
+class ChainFileWaits(ChainFileRefused):
+    """A chain file that goes on from entries not known here; the file with them comes first."""
+
+
 class ExportRefused(ChargebenchError):
     """An export that could not be written, or was cancelled."""
 

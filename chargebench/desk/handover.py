@@ -1,7 +1,7 @@
 """Hand-over between benches of one shop: chain files out and in, and what then is to be decided."""
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import combinations
 from pathlib import Path
@@ -13,7 +13,12 @@ from chargebench.desk.opened import now
 from chargebench.desk.registers import PREFIXES
 from chargebench.desk.rights import Act
 from chargebench.desk.takein import TakeIn
-from chargebench.errors import ChainFileRefused, ChargebenchError
+from chargebench.errors import (
+    ChainFileRefused,
+    ChainFileWaits,
+    ChargebenchError,
+    JobFileRefused,
+)
 from chargebench.flags import Flag
 from chargebench.ledger import ALIKE, HANDED_OVER, SAME, Conflict, Entry, TakenOver
 
@@ -142,10 +147,41 @@ class HandOver(TakeIn):
         except ChainFileRefused as refusal:
             said = str(refusal)
             named = said if path.name in said else f"{path.name}: {said}"
-            raise ChainFileRefused(named) from refusal
+            raise type(refusal)(named) from refusal
         finally:
             self._ruled = None  # the shop's own row may have come with it
             self._changed()
+
+    def take_in_files(self, paths: Iterable[Path]) -> Iterator[tuple[Path, str]]:
+        """Take in job files and chain files; each with what was recorded of it, in words.
+
+        A chain file that goes on from another waits for it, in whatever order they are given.
+
+        Raises
+        ------
+        JobFileRefused, ChainFileRefused
+            Of the first that can not be taken in; those given before stay taken in.
+        """
+        waiting = list(paths)
+        while waiting:
+            left: dict[Path, ChainFileWaits] = {}
+            for path in waiting:
+                try:
+                    yield path, self._take_in_words(path)
+                except ChainFileWaits as refusal:
+                    left[path] = refusal
+            if len(left) == len(waiting):
+                raise next(iter(left.values()))
+            waiting = list(left)
+
+    def _take_in_words(self, path: Path) -> str:
+        if ledger.is_chain_file(path):
+            return taken_words(self.take_over(path))
+        try:
+            return f"{len(self.take_in(path))} entries recorded."
+        except JobFileRefused as refusal:
+            said = str(refusal)
+            raise JobFileRefused(said if path.name in said else f"{path.name}: {said}") from refusal
 
     def met_twice(self) -> list[MetTwice]:
         """Pairs of rows with the same number that nobody has decided on yet."""
@@ -239,6 +275,19 @@ class HandOver(TakeIn):
 def chain_words(chains: tuple[ledger.Chain, ...]) -> str:
     """Which entries of which benches, in words."""
     return "; ".join(f"bench {each.bench}: entries {each.first} to {each.last}" for each in chains)
+
+
+def taken_words(taken: TakenOver) -> str:
+    """What a chain file brought, as a sentence or two."""
+    if not taken.taken:
+        return f"Nothing new: all {taken.known} entries were here already."
+    says = f"Taken in of {chain_words(taken.chains)}."
+    if taken.known:
+        says += f" {taken.known} entries were here already."
+    if taken.conflicts:
+        count = len(taken.conflicts)
+        says += f" {count} conflict{'s' if count > 1 else ''}: see the flags."
+    return says
 
 
 def _plain(number: str) -> str:

@@ -12,7 +12,7 @@ from typing import Any
 
 from sqlalchemy import Connection, select
 
-from chargebench.errors import ChainFileRefused, PostingRefused
+from chargebench.errors import ChainFileRefused, ChainFileWaits, PostingRefused
 from chargebench.ledger import dialect, handout, posting, projection, reading, schema
 from chargebench.ledger.chainfile import Chain, ChainFile, Signed
 from chargebench.ledger.conflicts import Conflict, Conflicts
@@ -111,7 +111,7 @@ class _Taking:
                     if chain.first == last + 2
                     else f"entries {last + 1} to {chain.first - 1}"
                 )
-                raise ChainFileRefused(
+                raise ChainFileWaits(
                     f"{missing[0].upper()}{missing[1:]} of bench {chain.bench} "
                     f"{'is' if chain.first == last + 2 else 'are'} missing: the file begins at "
                     f"{chain.first}. Take in the file with them first, or hand over again from "
@@ -225,7 +225,7 @@ class _Taking:
             here = handout.hash_of(self._connection, bench, last)
             if here is None:
                 known = self._heads.get(bench, (0, GENESIS))[0]
-                raise ChainFileRefused(
+                raise ChainFileWaits(
                     f"Bench {signed.bench} had seen entries of bench {bench} up to {last}; here "
                     f"they are known up to {known}. Take in the chain of bench {bench} first, or "
                     f"have bench {signed.bench} hand over every chain it knows."

@@ -1,0 +1,1 @@
+"""Commands that are more than a line or two; `__main__` knows them all."""
