@@ -26,7 +26,7 @@ YEARS = 10
 BATCH = 5_000
 DELIVERED_MG = 9_000_000
 FULL_MG = 8_000_000
-SMALL, WALK_IN = "B-0008", "B-0006"  # the sample's jobs that are stamped
+SMALL, WALK_IN = "B-0010", "B-0007"  # the sample's jobs that are stamped
 STAMPED = {
     SMALL: ("nameplate", "recovery", "evacuation", "weigh_in"),
     WALK_IN: ("nameplate", "leak_search", "weigh_in"),

@@ -134,7 +134,7 @@ def test_that_text_no_font_can_draw_does_not_stop_the_paper(
     odd = replace(freezer, title="a\x00b \ud800 \U0001f9ca 冷 \u202e")
     made = datetime(2026, 11, 25, 12, 0, tzinfo=UTC)
     write_checklist(replace(content, jobs=(odd,), made_at=made), tmp_path / "checklist.pdf")
-    assert "B-0008 a b" in _text(tmp_path / "checklist.pdf")
+    assert "B-0010 a b" in _text(tmp_path / "checklist.pdf")
 
 
 def test_that_a_folder_that_is_not_there_is_refused(content: AuditContent, tmp_path: Path) -> None:

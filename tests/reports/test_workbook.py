@@ -50,7 +50,7 @@ def test_that_numbers_are_numbers_and_dates_are_dates(workbook: Path) -> None:
 
 
 def test_that_typed_text_and_exact_mass_stand_side_by_side(workbook: Path) -> None:
-    rows = [row for row in sheet_rows(workbook, "Transfers") if row["Job"] == "B-0008"]
+    rows = [row for row in sheet_rows(workbook, "Transfers") if row["Job"] == "B-0010"]
     charged = next(row for row in rows if row["Counts as"] == "charged")
     hose = next(row for row in rows if row["As typed"] == "left in the hose")
     assert charged["As typed"] == "10 012.2 g → 9 923.5 g"
@@ -61,7 +61,7 @@ def test_that_a_nameplate_in_ounces_is_kept_as_typed(workbook: Path) -> None:
     (row,) = [
         row
         for row in sheet_rows(workbook, "As typed")
-        if row["Job"] == "B-0008" and row["Field"] == "Nameplate charge"
+        if row["Job"] == "B-0010" and row["Field"] == "Nameplate charge"
     ]
     # NIST SP 811, B.8: 1 oz = 28.349 523 125 g.
     assert (row["As typed"], row["Unit"]) == ("3.0 oz", "g")
@@ -234,4 +234,4 @@ def test_that_a_line_nobody_ticked_is_told_from_a_step_set_aside(workbook: Path)
     for row in rows:
         states[row["Job"], row["Step"]].add(row["State"])
     assert states["B-0001", "Safety"] == {"step set aside"}
-    assert states["B-0008", "Weigh-in"] == {"ticked", "NOT TICKED"}
+    assert states["B-0010", "Weigh-in"] == {"ticked", "NOT TICKED"}
