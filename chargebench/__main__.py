@@ -6,6 +6,7 @@ import re
 import sys
 from collections.abc import Callable, Sequence
 from datetime import UTC, date, datetime
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -207,7 +208,7 @@ def _rescue(arguments: argparse.Namespace) -> int:
     return 0 if rescued.whole else 1
 
 
-def _practise(what: str) -> int:
+def _practise(what: str, _arguments: argparse.Namespace) -> int:
     from chargebench.instruments import practising
 
     practising.run(what, lambda said: print(said, flush=True))
@@ -267,7 +268,7 @@ def _parser() -> argparse.ArgumentParser:
     )
     for what in ("scale", "gauge"):
         says = f"open a {what} to practise on, and name its port"
-        command(f"practice-{what}", lambda _, what=what: _practise(what), says)
+        command(f"practice-{what}", partial(_practise, what), says)
     command("backup", _backup, "keep a copy of the shop file beside it")
     restore = command("restore", _restore, "go back to a backup; the present file is kept aside")
     restore.add_argument(
