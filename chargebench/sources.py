@@ -192,6 +192,11 @@ def said(key: str, mark: str = "") -> str:
     return f"{name(key)}{doubt}"
 
 
+def checked(mark: str) -> str:
+    """How far a figure was checked, as sheets and papers print it."""
+    return "unverified" if mark == "MEMORY" else mark
+
+
 def cite(key: str) -> str:
     """Citation with its edition.
 

@@ -83,6 +83,7 @@ def of_recovery(case: Case, worked: Worked) -> list[Flag]:
                 "reached.",
                 "step:recovery",
                 source=figure.source if figure else "",
+                mark=figure.mark if figure else "",
             )
         )
     if case.step("recovery").text("how") == RELEASED and not result.exemption:

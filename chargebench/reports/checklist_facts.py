@@ -1,6 +1,7 @@
 """What the handling checklist says of one job before its lines: facts, limits, cautions."""
 
 from chargebench.reports.content import AuditContent, JobRecord
+from chargebench.sources import checked
 from chargebench.steps import Figure
 from chargebench.units import Quantity, Reading, shown
 
@@ -98,8 +99,7 @@ def _figure(each: Figure) -> Row:
 
 def said_source(key: str, mark: str) -> str:
     """A source by its key, with the place in it and how far it was checked."""
-    checked = "unverified" if mark == "MEMORY" else mark
-    return f"{key} [{checked}]" if key and checked else key
+    return f"{key} [{checked(mark)}]" if key and mark else key
 
 
 def limit_sources(job: JobRecord) -> set[str]:

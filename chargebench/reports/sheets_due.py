@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from chargebench.reports.content import AuditContent
 from chargebench.reports.dated import DueLine, LeakRateAt, LeakRateLine
 from chargebench.reports.table import Cell, Column, Form, Row, Table, kg, lb
-from chargebench.sources import SOURCES, cite
+from chargebench.sources import SOURCES, checked, cite
 
 LEAK_RATES = (
     Column("Equipment", 10),
@@ -139,10 +139,6 @@ def _cited(source: str) -> str:
     return f"{cite(key)}{comma}{place}" if key in SOURCES else source
 
 
-def _checked(mark: str) -> str:
-    return "unverified" if mark == "MEMORY" else mark
-
-
 def due_dates(content: AuditContent) -> Table:
     """Everything owed, by day, with what it was worked out from and what ended it."""
     return Table(
@@ -165,7 +161,7 @@ def due_dates(content: AuditContent) -> Table:
                 each.how,
                 each.regulation,
                 _cited(each.source),
-                _checked(each.mark),
+                checked(each.mark),
             )
             for each in content.due
         ),
@@ -189,7 +185,7 @@ def retention(content: AuditContent) -> Table:
                 each.keep_until,
                 each.may_be_archived,
                 _cited(each.source),
-                _checked(each.mark),
+                checked(each.mark),
             )
             for each in content.retention
         ),

@@ -7,7 +7,7 @@ from chargebench.reports.content import AuditContent
 from chargebench.reports.sheets_ledger import Totals
 from chargebench.reports.table import HEAD_ROW, Column, Form, Formula, Row, Table, clock
 from chargebench.rules.figure import Cited, Day, Figure, Words
-from chargebench.sources import SOURCES, cite
+from chargebench.sources import SOURCES, checked, cite
 
 DEFERENCE = (
     "These records compute, list and flag. They do not replace local codes, the equipment maker's "
@@ -95,7 +95,7 @@ def rule_figures(content: AuditContent) -> Table:
                 _value(each),
                 each.effective,
                 f"{cite(each.source)}{f', {each.place}' if each.place else ''}",
-                "unverified" if each.unverified else each.mark,
+                checked(each.mark),
             )
             for each in rules.figures(content.rule_set)
         ),

@@ -6,6 +6,7 @@ from chargebench.flags import LEVELS, Flag
 from chargebench.reports.content import AuditContent, JobRecord, StepRecord, Tick
 from chargebench.reports.sheets_ledger import Totals
 from chargebench.reports.table import Column, Form, Row, Table, clock, kg
+from chargebench.sources import checked
 from chargebench.steps import STEPS, Figure
 from chargebench.steps.form import Asks, Field
 from chargebench.steps.taken import sources
@@ -220,12 +221,12 @@ def _figure(job: JobRecord, step: StepRecord, each: Figure) -> Row:
     limit = each.limit
     if isinstance(each.value, str):
         said = limit if isinstance(limit, str) else ""
-        return (*head, each.value, None, "", None, said, each.source, each.mark)
+        return (*head, each.value, None, "", None, said, each.source, checked(each.mark))
     number, unit = _number(each.value)
     like = unit_for(each.value, "SI")[0]
     doubt = None if each.doubt is None else float(each.doubt.m_as(_difference(like)))
     held = limit if limit is None or isinstance(limit, str) else float(limit.m_as(like))
-    return (*head, "", number, unit, doubt, held, each.source, each.mark)
+    return (*head, "", number, unit, doubt, held, each.source, checked(each.mark))
 
 
 def _difference(unit: str) -> str:
@@ -239,7 +240,15 @@ def flags(content: AuditContent) -> Table:
         "What a person must see: stop, check or note, with the figure, the limit and the source.",
         FLAGS,
         (
-            (each.level, each.about, each.says, each.figure, each.limit, each.source, each.mark)
+            (
+                each.level,
+                each.about,
+                each.says,
+                each.figure,
+                each.limit,
+                each.source,
+                checked(each.mark),
+            )
             for each in sorted(content.flags, key=_worst)
         ),
         empty="No flag stands.",
@@ -276,7 +285,7 @@ def checklists(content: AuditContent) -> Table:
                     _tick_state(job, tick),
                     line.source,
                     line.place,
-                    line.mark,
+                    checked(line.mark),
                 )
 
     return Table(

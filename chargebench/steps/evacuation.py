@@ -1,6 +1,6 @@
 """Vacuum: the decay test judged, standards' pass rules beside it, and what evacuating leaves."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
 
@@ -9,7 +9,7 @@ from chargebench.calc.evacuation import DecayLimits, DecayRule, DecayVerdict, Ru
 from chargebench.errors import OutsideDomain
 from chargebench.fluids import water
 from chargebench.ledger import Transfer
-from chargebench.rules import PassRule
+from chargebench.rules import Cited, PassRule
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import Answers
 from chargebench.units import Q, Quantity, Reading
@@ -54,7 +54,7 @@ def work_out(case: Case) -> Worked:
             return Worked(sentences=(str(refusal),))
     judged = evacuation.standard_rules(minutes, pascals, _pass_rules(case))
     result = Evacuated(minutes, pascals, verdict, judged, boils, pulled)
-    return Worked(_figures(result), _sentences(case, result), result)
+    return Worked(_figures(case, result), _sentences(case, result), result)
 
 
 def _limits(case: Case) -> DecayLimits:
@@ -153,13 +153,37 @@ def _as_decay_rule(rule: PassRule) -> DecayRule:
     )
 
 
-def _figures(result: Evacuated) -> tuple[Figure, ...]:
+def _verdict(case: Case, verdict: DecayVerdict) -> Figure:
+    """The word, and whether a limit it rests on was never verified."""
+    rule = case.rule_set.evacuation.decay
+    limits = (rule.leak_slope, rule.rise_offset, rule.slope_base, rule.leak_share, rule.firm_after)
+    return Figure(
+        "verdict",
+        "Decay test",
+        str(verdict.word),
+        source=f"{rule.leak_slope.source}, limits of the verdict",
+        mark=_worst(limits),
+    )
+
+
+def _worst(cited: Iterable[Cited | None]) -> str:
+    """Mark of figures that a verdict rests on together: unverified where one is."""
+    marks = [each.mark for each in cited if each is not None]
+    return "MEMORY" if "MEMORY" in marks else marks[0]
+
+
+def _rule_mark(case: Case, title: str) -> str:
+    rule = next(each for each in case.rule_set.evacuation.pass_rules if each.title == title)
+    return _worst((rule.pull_to, rule.hold, rule.rise_at_most, rule.end_at_most))
+
+
+def _figures(case: Case, result: Evacuated) -> tuple[Figure, ...]:
     figures: list[Figure] = []
     if result.pulled_to is not None:
         figures.append(Figure("pulled-to", "Pulled down to", result.pulled_to))
     verdict = result.verdict
     if verdict is not None:
-        figures.append(Figure("verdict", "Decay test", str(verdict.word), source="COMMON"))
+        figures.append(_verdict(case, verdict))
         figures.append(Figure("minutes", "Watched for", Q(verdict.minutes, "min")))
         if verdict.slope_upper is not None:
             open_leak = Q(verdict.slope_upper, "Pa/min")
@@ -167,7 +191,13 @@ def _figures(result: Evacuated) -> tuple[Figure, ...]:
         if verdict.minutes_more > 0:
             figures.append(Figure("minutes-more", "Watch on for", Q(verdict.minutes_more, "min")))
     figures += [
-        Figure(f"rule-{row.rule.name}", row.rule.name, str(row.word), source=row.rule.source)
+        Figure(
+            f"rule-{row.rule.name}",
+            row.rule.name,
+            str(row.word),
+            source=row.rule.source,
+            mark=_rule_mark(case, row.rule.name),
+        )
         for row in result.rules
     ]
     if result.water is not None:

@@ -170,7 +170,9 @@ def _required(result: Recovered) -> list[Figure]:
                 mark=rule.mark,
             )
         )
-    figures.append(Figure("required", "Required recovery", outcome.word, source=source))
+    figures.append(
+        Figure("required", "Required recovery", outcome.word, source=source, mark=rule.mark)
+    )
     return figures
 
 

@@ -33,6 +33,13 @@ def source_words(source: str, mark: str = "") -> str:
         return source
 
 
+def _in_full(flag: Flag) -> str:
+    """A flag's sentence, and whether the figure it stands on was never verified."""
+    if flag.mark != "MEMORY":
+        return flag.says
+    return f"{flag.says} (The figure behind it is {MARKS_SAID[flag.mark]}.)"
+
+
 class FlagLine(QWidget):
     """One flag: shape, word, sentence, source."""
 
@@ -78,10 +85,10 @@ class FlagLine(QWidget):
         self._word.setProperty("weight", flag.level)
         self._word.style().unpolish(self._word)
         self._word.style().polish(self._word)
-        self._says.setText(flag.says)
-        self._brief.say(flag.says)
+        self._says.setText(_in_full(flag))
+        self._brief.say(_in_full(flag), flag.says)
         self.setToolTip(source_words(flag.source, flag.mark) if flag.source else "")
-        self.setAccessibleName(f"{flag.level}: {flag.says}")
+        self.setAccessibleName(f"{flag.level}: {_in_full(flag)}")
 
     def text(self) -> str:
         """What the line says."""
