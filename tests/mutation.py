@@ -75,17 +75,18 @@ class Baseline:
 
     def tests_for(self, mutant: Mutant) -> list[str]:
         """Tests that may see a mutant, the quick ones first."""
-        if mutant.in_function:
-            lines = self.of_line.get(str(mutant.module), {})
-            of_lines = [lines.get(line, []) for line in range(mutant.first, mutant.last + 1)]
-        else:  # what stands outside functions is seen by who imports the module as well
-            of_lines = [
-                tests
+        lines = self.of_line.get(str(mutant.module), {})
+        changed = range(mutant.first, mutant.last + 1) if mutant.in_function else ()
+        found = {test for line in changed for test in lines.get(line, ()) if test}
+        if not found:  # what runs as the module is imported is seen by who imports it as well
+            found = {
+                test
                 for path in _modules([])
                 if path == mutant.module or _named(mutant.module) in path.read_text("utf-8")
                 for tests in self.of_line.get(str(path), {}).values()
-            ]
-        found = {test for tests in of_lines for test in tests if test}
+                for test in tests
+                if test
+            }
         return sorted(found, key=lambda test: self.seconds[test])
 
 
@@ -182,11 +183,10 @@ def _verdict(mutant: Mutant, tests: Sequence[str], seconds: int) -> str:
 
 
 def _control(module: Path, known: Baseline) -> None:
-    """The module as it is must survive, or what kills its mutants is the run itself."""
+    """A module as it is must survive, or what kills its mutants is the run itself."""
     code = module.read_text("utf-8")
     same = Mutant(module, 1, 1, in_function=False, kind="none", before="", after="", code=code)
-    result = _verdict(same, known.tests_for(same), 600)
-    if result not in (SURVIVED, UNTESTED):
+    if (result := _verdict(same, known.tests_for(same), 600)) == KILLED:
         raise SystemExit(f"Expected {module.name} to pass unchanged; it was {result}.")
 
 
@@ -231,8 +231,7 @@ def run(parts: Sequence[str], out: Path, again: Path | None) -> list[dict[str, s
         writer = csv.DictWriter(file, FIELDS, delimiter="\t", lineterminator="\n")
         writer.writeheader()
         modules = list(_modules(parts))
-        for module in modules:
-            _control(module, known)
+        _control(modules[-1], known)
         for mutant in (each for module in modules for each in mutants(module)):
             name = str(mutant.module.relative_to(ROOT))
             if before is not None and not before[name, mutant.kind, mutant.before, mutant.after]:

@@ -117,6 +117,12 @@ def test_that_every_reading_says_something_of_every_fault_with_a_reason() -> Non
     assert all(row.reason and row.reading for row in rows)
 
 
+def test_that_the_table_has_every_fault_and_a_reason_for_each_state() -> None:
+    for rows in SAYS.values():
+        assert list(rows) == list(Hypothesis)
+        assert all(isinstance(reason, str) and reason.endswith(".") for _, reason in rows.values())
+
+
 @pytest.mark.parametrize("state", [state for state in SAYS if state[0] is not Measure.CONDENSER])
 def test_that_no_single_state_leaves_only_one_fault(state: tuple[Measure, str]) -> None:
     rows = SAYS[state]
