@@ -183,7 +183,7 @@ class BenchDisplay(QWidget):
         seen = self._look(self.start_text, reading if self.start_text else "")
         self.view, self.stops = seen.view, seen.stops
         self.zone = zone_of(self.view)
-        tone = self._warned.enter(self.zone)
+        tone = self._warned.enter(self.view)
         if tone is not None:
             self._sound(tone)
         if self.zone is not Zone.PAST or self.live is None:
@@ -230,7 +230,8 @@ class BenchDisplay(QWidget):
         seconds = seconds_to(view.size(view.to_go), per_minute, least)
         if seconds is None:
             return said
-        return f"{said}, stop in {int(seconds) // 60}:{int(seconds) % 60:02d}"
+        minutes, rest = divmod(round(seconds), 60)
+        return f"{said}, stop in {minutes}:{rest:02d}"
 
     @property
     def present(self) -> str:

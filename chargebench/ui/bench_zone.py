@@ -10,6 +10,7 @@ from chargebench.ui.sound import Tone
 from chargebench.units import Kind, Reading, read
 
 NEAR_SHARE = 0.10  # of the nameplate still to go: our own choice of when to warn
+AGAIN_SHARE = 0.15  # further away than this, tones are due again
 
 
 class Zone(StrEnum):
@@ -44,11 +45,13 @@ class Warned:
     def __init__(self) -> None:
         self._furthest = Zone.FAR
 
-    def enter(self, zone: Zone) -> Tone | None:
-        """Come to a zone; the tone it is entered with."""
-        if zone in (Zone.FAR, Zone.UNKNOWN):
-            self._furthest = Zone.FAR
+    def enter(self, view: MassView | None) -> Tone | None:
+        """Come to where a weigh-in stands; the tone its zone is entered with."""
+        zone = zone_of(view)
+        if view is None or view.to_go is None:
             return None
+        if view.size(view.to_go) > AGAIN_SHARE * view.size(view.nameplate):
+            self._furthest = Zone.FAR
         if _ORDER.index(zone) <= _ORDER.index(self._furthest):
             return None
         self._furthest = zone
