@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from chargebench import rules
 from chargebench.calc.climate import (
     CheckInterval,
+    Recheck,
     check_duties,
     check_interval,
     recheck_duty,
@@ -198,3 +199,60 @@ def test_that_service_with_high_gwp_is_banned_from_its_day(
 def test_that_refrigerant_counts_as_virgin_unless_said_otherwise() -> None:
     day = date(2026, 1, 1)
     assert service_ban(gwp=3921.6, use="refrigeration", on=day, rule=climate()) is not None
+
+
+# Article 5(6)(b) of Regulation 2024/573: "at least every 6 months or, where a leakage detection
+# system is installed in such equipment, at least every 12 months" from 50 t; (a) and (c) likewise.
+@pytest.mark.parametrize(
+    ("tonnes", "detection", "due"),
+    [
+        (4.99, False, None),
+        (5.0, False, date(2027, 8, 31)),
+        (5.0, True, date(2028, 8, 31)),
+        (49.99, False, date(2027, 8, 31)),
+        (50.0, False, date(2027, 2, 28)),
+        (50.0, True, date(2027, 8, 31)),
+        (499.99, False, date(2027, 2, 28)),
+        (500.0, True, date(2027, 2, 28)),
+        (500.0, False, date(2026, 11, 30)),
+    ],
+)
+def test_that_checks_return_by_tonnes_and_detection(
+    tonnes: float, due: date | None, *, detection: bool
+) -> None:
+    owed = check_duties(date(2026, 8, 31), interval(tonnes, detection=detection), (), (12,))
+    assert [duty.due for duty in owed] == ([] if due is None else [due])
+    assert all(duty.entries == (12,) for duty in owed)
+
+
+def test_that_a_check_made_starts_the_next_span() -> None:
+    made = [Done(date(2027, 3, 31), 40), Done(date(2027, 1, 31), 30), Done(date(2026, 8, 31), 9)]
+    owed = check_duties(date(2026, 8, 31), interval(60), made)
+    assert [(duty.due, duty.done_on, duty.ended_by) for duty in owed] == [
+        (date(2027, 2, 28), date(2027, 1, 31), (30,)),
+        (date(2027, 7, 31), date(2027, 3, 31), (40,)),
+        (date(2027, 9, 30), None, ()),
+    ]
+
+
+# Article 4(5): "at the earliest after an operating time of 24 hours has elapsed but not later than
+# 1 month after the repair". Great Britain's text names no 24 hours here.
+@pytest.mark.parametrize(
+    ("on", "ran", "tight", "name", "ended"),
+    [
+        (date(2026, 1, 31), None, True, "eu-2024-573", False),
+        (date(2026, 2, 1), None, True, "eu-2024-573", True),
+        (date(2026, 2, 1), Q(23.9, "hour"), True, "eu-2024-573", False),
+        (date(2026, 2, 1), Q(24, "hour"), True, "eu-2024-573", True),
+        (date(2026, 2, 1), Q(2, "day"), False, "eu-2024-573", False),
+        (date(2026, 1, 30), None, True, "eu-2024-573", False),
+        (date(2026, 1, 31), None, True, "gb", True),
+    ],
+)
+def test_that_a_check_after_repair_is_not_too_early(
+    on: date, ran: Quantity | None, name: str, *, tight: bool, ended: bool
+) -> None:
+    check = Recheck(on, tight, ran, entry=6)
+    owed = recheck_duty(Done(date(2026, 1, 31), 5), climate(name), [check])
+    assert (owed.start, owed.due, owed.entries) == (date(2026, 1, 31), date(2026, 2, 28), (5,))
+    assert (owed.ended_by == (6,)) is ended
