@@ -1,6 +1,7 @@
 """The doubt in a mass taken as the difference of scale readings, line by line."""
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from chargebench.units import Q, Quantity, dimensions
@@ -110,3 +111,51 @@ def charge_budget(
     )
     combined = math.hypot(*(line.standard_uncertainty.m_as("g") for line in budget))
     return Budget(budget, Q(combined, "g"), Q(COVERAGE * combined, "g"))
+
+
+def ledger_uncertainty(standard_uncertainties: Sequence[Quantity]) -> Quantity:
+    """Expanded uncertainty of what the ledger says a cylinder holds.
+
+    Parameters
+    ----------
+    standard_uncertainties : Sequence[Quantity] [g]
+        Of each mass put in or taken out since the ledger was last set to the scale (k = 1), and
+        of that weighing.
+
+    Returns
+    -------
+    Quantity [g]
+        Expanded with k = 2.
+
+    Notes
+    -----
+    U = 2 sqrt(sum u**2); the movements were weighed apart from each other.
+
+    Source
+    ------
+    JCGM100, 5.1.2 and 6.2.1.
+    """
+    return Q(COVERAGE * math.hypot(*(u.m_as("g") for u in standard_uncertainties)), "g")
+
+
+@dimensions(scale="[mass]", ledger="[mass]")
+def explained_difference(*, scale: Quantity, ledger: Quantity) -> Quantity:
+    """Difference between scale and ledger that the doubts of both can explain.
+
+    Parameters
+    ----------
+    scale : Quantity [g]
+        What the weighing may be off by.
+    ledger : Quantity [g]
+        Expanded uncertainty of what the ledger says (k = 2).
+
+    Returns
+    -------
+    Quantity [g]
+        Both together, as they err apart from each other.
+
+    Source
+    ------
+    JCGM100, 5.1.2.
+    """
+    return Q(math.hypot(scale.m_as("g"), ledger.m_as("g")), "g")

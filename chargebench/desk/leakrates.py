@@ -6,7 +6,7 @@ from datetime import datetime
 from chargebench.desk.appliance import Appliance
 from chargebench.desk.history import history
 from chargebench.desk.leakchecks import checked
-from chargebench.desk.stock import Stock
+from chargebench.desk.stocktake import StockTakes
 from chargebench.errors import StepRefused
 from chargebench.reports import LeakRateLine
 from chargebench.steps import REGISTERS, Typed
@@ -14,7 +14,7 @@ from chargebench.steps import REGISTERS, Typed
 METHOD, WHY = "leak_method", "leak_method_why"
 
 
-class LeakRates(Stock):
+class LeakRates(StockTakes):
     """Every equipment's leak rate."""
 
     def leak_rates(self) -> list[LeakRateLine]:

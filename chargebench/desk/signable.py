@@ -13,7 +13,7 @@ from chargebench.desk.registers import ID
 from chargebench.errors import PostingRefused
 from chargebench.flags import Level
 from chargebench.ledger import HANDED_OVER, Conflict, NewEntry
-from chargebench.steps import STEPS
+from chargebench.steps import STEPS, stocktake
 
 Text = dict[str, str | list[dict[str, str]]]
 
@@ -72,11 +72,20 @@ class _Weighing(msgspec.Struct, forbid_unknown_fields=True):
     expected_mg: int
     found_mg: int
     tolerance_mg: int
+    scale_mg: int = 0
+    ledger_mg: int = 0
 
 
 class _Weighed(msgspec.Struct):
     places: list[str]
     weighed: _Weighing | msgspec.UnsetType = msgspec.UNSET
+
+
+class _StockTake(msgspec.Struct):
+    said: list[str]
+    entries: list[str]
+    lines: list[dict[str, str | int]]
+    not_counted: list[str]
 
 
 class _HandedOver(msgspec.Struct):
@@ -105,6 +114,7 @@ _SHAPES: dict[str, type] = {
     "reversal": _Reversal,
     "taken-in": _TakenIn,
     "weighed": _Weighed,
+    stocktake.KIND: _StockTake,
     HANDED_OVER: _HandedOver,
     "settled": _Settled,
     "bench-named": _Named,

@@ -1,8 +1,11 @@
 """Stock: what every cylinder holds, and receiving, weighing, decanting and returning."""
 
+from collections.abc import Iterator
 from datetime import datetime
+from functools import cache
 
 from chargebench import flags
+from chargebench.calc.scale import COVERAGE, ledger_uncertainty
 from chargebench.desk.joblist import JobList
 from chargebench.desk.views import Look
 from chargebench.errors import Overfilled, StepRefused
@@ -12,7 +15,7 @@ from chargebench.ledger import Entry, HistoryRow, Reader
 from chargebench.reports import CylinderLine
 from chargebench.rules import ChecklistLine
 from chargebench.steps import STOCK, Answers, Typed, answer, fill, safety_list, stock
-from chargebench.units import mg
+from chargebench.units import Quantity, from_mg, mg
 
 
 class Stock(JobList):
@@ -115,8 +118,17 @@ class Stock(JobList):
         overfull = stock.overfull(act, answers, shelf)
         if overfull and not answers.text("override"):
             raise Overfilled(overfull)
+        entry = self._post_act(act, typed, shelf, happened_at)
+        self._changed()
+        return entry
+
+    def _post_act(
+        self, act: str, typed: Typed, shelf: stock.Shelf, happened_at: datetime | None = None
+    ) -> Entry:
+        """Record an act that was looked through; whoever calls says what has changed."""
+        answers = answer(STOCK[act], typed)
         worked = stock.work_out(act, answers, shelf)
-        entry = self._post(
+        return self._post(
             stock.KINDS[act],
             {
                 "typed": {key: text for key, text in typed.items() if text},
@@ -128,8 +140,36 @@ class Stock(JobList):
             happened_at=happened_at,
             may_overdraw_mg=stock.overdraw_allowed_mg(act, answers, shelf),
         )
-        self._changed()
-        return entry
+
+    def _ledger_doubt_mg(self, cylinder: str) -> int:
+        """What the ledger may be off by for a cylinder, from all that moved since it was set.
+
+        It was set when a weighing was booked, with what that scale may have been off by; what
+        moved since was weighed with its own scale, or came as invoiced.
+        """
+        place, shelf = f"cylinder:{cylinder}", self._shelf()
+        undone = self.reading.reversals()
+        parts: list[Quantity] = []
+        seen: set[str] = set()
+        for row in self._all_history(place):
+            if row.entry in undone or row.kind == "reversal" or row.entry in seen:
+                continue
+            seen.add(row.entry)
+            entry = self.reading.entry(row.entry)
+            weighed = entry.payload.get("weighed")
+            if weighed is not None:
+                doubt = weighed.get("scale_mg", weighed["tolerance_mg"])
+                parts.append(from_mg(doubt) / COVERAGE)
+                break
+            typed = entry.payload.get("typed", {})
+            parts += stock.doubts(typed, entry.transfers, place, shelf)
+        return mg(ledger_uncertainty(parts)) if parts else 0
+
+    def _all_history(self, place: str) -> Iterator[HistoryRow]:
+        before = None
+        while page := self.history(place, before):
+            yield from page
+            before = page[-1].key
 
     def cautions(self, act: str, answers: Answers) -> tuple[ChecklistLine, ...]:
         """What to mind at an act, by the class of what is moved."""
@@ -148,6 +188,7 @@ class Stock(JobList):
                 },
                 rule_set=self.rule_set,
                 units=self.units,
+                ledger_doubt_mg=cache(self._ledger_doubt_mg),
             )
         return self._shelf_read
 

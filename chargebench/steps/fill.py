@@ -1,5 +1,7 @@
 """How far a cylinder of the register may be filled, and what filling it asks for."""
 
+import math
+
 from chargebench.calc import cylinder
 from chargebench.calc.compare import above
 from chargebench.calc.cylinder import FillLimit
@@ -7,7 +9,7 @@ from chargebench.calc.scale import COVERAGE, net_uncertainty
 from chargebench.errors import ChargebenchError, OutsideDomain
 from chargebench.fluids import saturation
 from chargebench.rules import RuleSet
-from chargebench.steps.form import Answers
+from chargebench.steps.form import NOTHING, Answers
 from chargebench.units import Q, Quantity, System, from_mg, mg, shown
 
 COARSE_SCALE = Q(10, "g")
@@ -98,3 +100,22 @@ def ledger_tolerance_mg(gross_mg: int, scale: Answers | None, rule_set: RuleSet)
     """Difference between ledger and scale that is not asked about, in milligrams."""
     rule = cylinder.weighing_tolerance(gross=from_mg(abs(gross_mg)), rule=rule_set.cylinder)
     return max(mg(rule), net_uncertainty_mg(scale))
+
+
+def moved_uncertainty(
+    moved_mg: int, scale: Answers | None, rule_set: RuleSet, *, weighed: bool
+) -> Quantity:
+    """Standard uncertainty of a mass the ledger moved: by its scale, or as somebody invoiced it.
+
+    What an invoice says is taken as weighed on a field scale (common practice; no source).
+    """
+    share = rule_set.cylinder.weighing_share.quantity.m_as("")
+    if not weighed:
+        return Q(share * abs(moved_mg) / 1_000 / math.sqrt(3), "g")
+    row = NOTHING if scale is None else scale
+    readings = net_uncertainty(
+        resolution=row.quantity_or("resolution", COARSE_SCALE),
+        repeatability=row.quantity_or("repeatability", Q(0, "g")),
+    )
+    gain = row.quantity_or("gain", Q(0, "percent")).m_as("")
+    return Q(math.hypot(readings.m_as("g"), gain * abs(moved_mg) / 1_000 / math.sqrt(3)), "g")

@@ -1,15 +1,22 @@
 """What stock work comes to: receive, weigh, decant, return."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import asdict, dataclass
+from typing import Any
 
+from chargebench.calc.scale import explained_difference
 from chargebench.ledger import Transfer
 from chargebench.rules import RuleSet
 from chargebench.steps.case import Figure, Worked
-from chargebench.steps.fill import ledger_tolerance_mg, tare_mg, unfillable
+from chargebench.steps.fill import (
+    ledger_tolerance_mg,
+    moved_uncertainty,
+    tare_mg,
+    unfillable,
+)
 from chargebench.steps.fill import overfull as over_limit
 from chargebench.steps.form import NOTHING, Answers
-from chargebench.units import Reading, System, from_mg, shown
+from chargebench.units import Quantity, Reading, System, from_mg, mg, shown
 
 KINDS = {"receive": "received", "weigh": "weighed", "decant": "decanted", "return": "returned"}
 
@@ -23,6 +30,7 @@ class Shelf:
     instruments: Mapping[str, Answers]
     rule_set: RuleSet
     units: System = "SI"  # what sentences speak in
+    ledger_doubt_mg: Callable[[str], int] = lambda _: 0  # of what it says a cylinder holds, k = 2
 
     def cylinder(self, cylinder: str) -> Answers:
         """A cylinder's row."""
@@ -41,6 +49,8 @@ class Weighing:
     expected_mg: int
     found_mg: int
     tolerance_mg: int
+    scale_mg: int = 0  # what of the tolerance is the scale's; older entries do not say
+    ledger_mg: int = 0  # and what the ledger's
 
     @property
     def difference_mg(self) -> int:
@@ -62,8 +72,33 @@ def weighing(answers: Answers, shelf: Shelf) -> Weighing | None:
         return None
     expected = shelf.held_mg(cylinder)
     scale = shelf.instruments.get(answers.text("scale"))
-    allowed = ledger_tolerance_mg(gross, scale, shelf.rule_set)
-    return Weighing(cylinder, expected, gross - tare, allowed)
+    scale_mg = ledger_tolerance_mg(gross, scale, shelf.rule_set)
+    ledger_mg = shelf.ledger_doubt_mg(cylinder)
+    allowed = explained_difference(scale=from_mg(scale_mg), ledger=from_mg(ledger_mg))
+    return Weighing(cylinder, expected, gross - tare, mg(allowed), scale_mg, ledger_mg)
+
+
+def doubts(
+    typed: Mapping[str, Any], transfers: Sequence[Transfer], place: str, shelf: Shelf
+) -> list[Quantity]:
+    """Standard uncertainty of each mass line of an entry at a place, by what was typed with it."""
+    lines = typed.get("lines", ())
+    scales = [typed["scale"]] if "scale" in typed else []
+    scales += [
+        line["scale"]
+        for line in lines
+        if "scale" in line and f"cylinder:{line.get('cylinder')}" == place
+    ]
+    moved = [line for line in transfers if place in (line.source, line.target)]
+    return [
+        moved_uncertainty(
+            line.mass_mg,
+            shelf.instruments.get(scales[min(number, len(scales) - 1)]) if scales else None,
+            shelf.rule_set,
+            weighed=bool(scales),
+        )
+        for number, line in enumerate(moved)
+    ]
 
 
 def recorded(act: str, answers: Answers, shelf: Shelf) -> dict[str, dict[str, int]]:
@@ -71,13 +106,9 @@ def recorded(act: str, answers: Answers, shelf: Shelf) -> dict[str, dict[str, in
     found = weighing(answers, shelf) if act == "weigh" else None
     if found is None:
         return {}
-    return {
-        "weighed": {
-            "expected_mg": found.expected_mg,
-            "found_mg": found.found_mg,
-            "tolerance_mg": found.tolerance_mg,
-        }
-    }
+    figures = asdict(found)
+    del figures["cylinder"]
+    return {"weighed": figures}
 
 
 def moved_mg(act: str, answers: Answers) -> int | None:
@@ -123,6 +154,8 @@ def _weighed(found: Weighing, units: System) -> Worked:
             from_mg(found.difference_mg),
             limit=from_mg(found.tolerance_mg),
         ),
+        Figure("of-scale", "Of that limit the scale", from_mg(found.scale_mg)),
+        Figure("of-ledger", "and the ledger, in quadrature", from_mg(found.ledger_mg)),
     )
     says = (
         f"{found.cylinder} holds {shown(from_mg(found.found_mg), units)}; the ledger has "
