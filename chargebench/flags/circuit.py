@@ -10,7 +10,7 @@ from chargebench.steps.fill import overfull, unfillable
 from chargebench.steps.pressure_test import PressureTested
 from chargebench.steps.recovery import RELEASED, Recovered, line_mg
 from chargebench.steps.searching import Searched
-from chargebench.units import show
+from chargebench.units import Quantity, show
 
 
 def of_leak_search(_case: Case, worked: Worked) -> list[Flag]:
@@ -51,7 +51,8 @@ def of_pressure_test(case: Case, worked: Worked) -> list[Flag]:
     verdict = result.verdict
     word = "leak" if str(verdict.word) == "leak" else "rise"
     doubt = f"±{case.shown(verdict.expanded_uncertainty.to('kPa'))}"
-    size = f"{case.shown(abs(verdict.drop.to('kPa')))} ({doubt})"
+    fell: Quantity = verdict.drop.to("kPa")
+    size = f"{case.shown(fell if fell.magnitude >= 0 else -fell)} ({doubt})"
     return [
         Flag(
             "stop" if word == "leak" else "check",

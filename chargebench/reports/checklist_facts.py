@@ -2,8 +2,8 @@
 
 from chargebench.reports.content import AuditContent, JobRecord
 from chargebench.sources import checked
-from chargebench.steps import Figure
-from chargebench.units import Quantity, Reading, shown
+from chargebench.steps import Case, Figure
+from chargebench.units import Quantity, Reading
 
 AIR_MOLAR_MASS = 28.96  # g/mol, dry air (ISO2533, table 1)
 Row = tuple[str, str, str]  # label, value, source
@@ -18,7 +18,7 @@ def facts(content: AuditContent, job: JobRecord) -> list[Row]:
     rows = [
         ("Equipment", _joined(case.equipment_id, *_names(job)), ""),
         ("Site", _joined(site.get("name", ""), site.get("address", "")), ""),
-        ("Nameplate charge", _charge(charge), ""),
+        ("Nameplate charge", _charge(case, charge), ""),
         ("Opened, closed", f"{job.opened_at:%Y-%m-%d %H:%M}, {ended}", ""),
         ("Opened by", job.by, ""),
         ("Rule set", f"{content.rule_set.name}, {content.rule_set.edition}", ""),
@@ -37,10 +37,10 @@ def _joined(*words: str) -> str:
     return ", ".join(word for word in words if word)
 
 
-def _charge(charge: object) -> str:
+def _charge(case: Case, charge: object) -> str:
     if not isinstance(charge, Reading):
         return "not read"
-    understood = shown(charge.quantity, "SI")
+    understood = case.shown(charge.quantity)
     same = understood.replace("\u202f", " ") == charge.text.strip()
     return charge.text if same else f"{charge.text} ({understood})"
 
@@ -71,7 +71,7 @@ def limits(job: JobRecord) -> list[Row]:
                 said_source(limit.source, limit.mark),
             )
         )
-    rows += [_figure(each) for each in job.limits]
+    rows += [_figure(job.case, each) for each in job.limits]
     if job.case.nameplate("room_area") is None or job.case.nameplate("room_height") is None:
         rows.append(
             ("Room", "floor area or height not recorded: no share of the limit worked out", "")
@@ -83,17 +83,17 @@ def _per_volume(concentration: Quantity) -> str:
     return f"{concentration.m_as('g/m**3'):.3g} g/m³"
 
 
-def _figure(each: Figure) -> Row:
+def _figure(case: Case, each: Figure) -> Row:
     if isinstance(each.value, str):
         value = each.value
     else:
-        value = shown(each.value, "SI")
+        value = case.shown(each.value)
         if each.doubt is not None:
-            value += f" ± {shown(each.doubt, 'SI', like=each.value)}"
+            value += f" ± {case.shown(each.doubt, like=each.value)}"
     if isinstance(each.limit, str) and each.limit:
         value += f"; limit {each.limit}"
     elif each.limit is not None and not isinstance(each.limit, str):
-        value += f"; limit {shown(each.limit, 'SI')}"
+        value += f"; limit {case.shown(each.limit)}"
     return each.label, value, said_source(each.source, each.mark)
 
 
@@ -115,8 +115,8 @@ def cautions(job: JobRecord) -> list[str]:
     says: list[str] = []
     if isinstance(charge, Reading):
         says.append(
-            f"Never more than the nameplate's {_charge(charge)}: the limits of the equipment were "
-            "worked out for it."
+            f"Never more than the nameplate's {_charge(job.case, charge)}: the limits of the "
+            "equipment were worked out for it."
         )
     if kind.molar_mass.m_as("g/mol") > AIR_MOLAR_MASS:
         says.append(

@@ -121,3 +121,18 @@ def test_that_the_display_cabinet_ends_out_of_service_with_its_charge_recovered(
     file = _named("display-cabinet")
     assert _steps(file, "close")[0].typed["ends"] == "taken out of service"
     assert _steps(file, "recovery")[0].typed["how"] == "recovered"
+
+
+def test_that_makers_figures_of_the_earlier_form_are_still_read() -> None:
+    (path,) = (path for path in SAMPLES if "pastry-cabinet" in path.stem)
+    text = path.read_text(encoding="utf-8")
+    new = '"reading": "compressor current",'
+    assert new in text
+    file = jobfile.read(text.replace(new, "").encode())
+    (support,) = _steps(file, "support")
+    answers = answer(STEPS["support"], support.typed)
+    assert (answers.refusals, answers.missing) == ({}, {})
+    assert [line.text("what") for line in answers.lines("figures")] == [
+        "at 22 °C room",
+        "pull-down to 5 °C",
+    ]
