@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QPaintEvent
+from PySide6.QtGui import QKeyEvent, QPaintEvent, QShowEvent
 from PySide6.QtWidgets import QWidget
 
 from chargebench.errors import ReadingRefused
@@ -73,8 +73,6 @@ class BenchDisplay(QWidget):
             self.tick()
         self._describe()
 
-    # -- keys -----------------------------------------------------------------------------------
-
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         """Figures are the reading; space marks the start, enter the end, escape leaves."""
         key, typed = event.key(), event.text()
@@ -127,8 +125,6 @@ class BenchDisplay(QWidget):
             return
         self.ended.emit(*taken)
         self.close()
-
-    # -- readings -------------------------------------------------------------------------------
 
     def _taken(self) -> tuple[str, str] | None:
         """The present reading and the instrument it is from; None where there is none to take."""
@@ -194,8 +190,6 @@ class BenchDisplay(QWidget):
     def _still_past(self) -> None:
         if self.per_minute is not None and self.per_minute > 0:
             self._sound(Tone.PAST)
-
-    # -- words ----------------------------------------------------------------------------------
 
     @property
     def figure(self) -> str:
@@ -280,6 +274,12 @@ class BenchDisplay(QWidget):
         parts = (stops, f"{face.present}.", f"{face.figure} {face.zone}.", f"Stop at {face.stop}.")
         said = " ".join(part for part in (*parts, face.rate, face.says) if part)
         self.setAccessibleDescription(said)
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
+        """Take the keys."""
+        super().showEvent(event)
+        self.activateWindow()
+        self.setFocus()
 
     def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802 - Qt's name
         """Draw all of it in shares of the screen."""

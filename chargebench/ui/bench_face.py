@@ -128,7 +128,8 @@ def _to_go(painter: QPainter, left: QRectF, face: Face, colours: Ink) -> None:
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(left)
     inner = inner.adjusted(inner.width() * 0.03, 0, -inner.width() * 0.03, 0)
-    fit_figure(painter, slot(inner, 0.04, 0.74), face.figure, front, _CENTRE)
+    like = face.view.text(face.view.nameplate) if face.view is not None else ""
+    fit_figure(painter, slot(inner, 0.04, 0.74), face.figure, front, _CENTRE, like=like)
     fit(painter, slot(inner, 0.76, 0.95), str(face.zone), front, _CENTRE)
 
 

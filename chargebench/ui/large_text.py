@@ -41,27 +41,36 @@ UNIT_SHARE = 0.5  # of the figure's height: the unit is known, the figure is wha
 
 
 def fit_figure(
-    painter: QPainter, room: QRectF, words: str, colour: QColor, align: Qt.AlignmentFlag
+    painter: QPainter,
+    room: QRectF,
+    words: str,
+    colour: QColor,
+    align: Qt.AlignmentFlag,
+    *,
+    like: str = "",
 ) -> float:
     """Write a figure as large as it fits, its unit smaller beside it; height of its digits [px].
 
-    Words that are no figure with a unit are written whole.
+    Words that are no figure with a unit are written whole. A figure is never larger than one as
+    long as `like` would be, so that it does not jump as it runs down.
     """
     number, _, unit = words.rpartition(" ")
     if not number or not any(each.isdigit() for each in number):
         number, unit = words, ""
+    longest = like.rpartition(" ")[0]
     large = sized(painter.font(), room.height() * 0.9, bold=True)
     while True:
         small = sized(large, large.pixelSize() * UNIT_SHARE)
         gap = large.pixelSize() * 0.12 if unit else 0.0
         figure = QFontMetricsF(large).horizontalAdvance(number)
-        wide = figure + gap + QFontMetricsF(small).horizontalAdvance(unit)
-        if wide <= room.width() or large.pixelSize() <= 8:
+        rest = gap + QFontMetricsF(small).horizontalAdvance(unit)
+        widest = rest + max(figure, QFontMetricsF(large).horizontalAdvance(longest))
+        if widest <= room.width() or large.pixelSize() <= 8:
             break
         large = sized(
-            large, min(large.pixelSize() * room.width() / wide, large.pixelSize() - 1), bold=True
+            large, min(large.pixelSize() * room.width() / widest, large.pixelSize() - 1), bold=True
         )
-    left = room.left()
+    left, wide = room.left(), figure + rest
     if align & Qt.AlignmentFlag.AlignHCenter:
         left += (room.width() - wide) / 2
     digits = QFontMetricsF(large).tightBoundingRect("0").height()
