@@ -51,8 +51,8 @@ def of_pressure_test(case: Case, worked: Worked) -> list[Flag]:
     verdict = result.verdict
     word = "leak" if str(verdict.word) == "leak" else "rise"
     doubt = f"±{case.shown(verdict.expanded_uncertainty.to('kPa'))}"
-    fell: Quantity = verdict.drop.to("kPa")
-    size = f"{case.shown(fell if fell.magnitude >= 0 else -fell)} ({doubt})"
+    off: Quantity = verdict.drop.to("kPa") * (-1 if verdict.drop.magnitude < 0 else 1)
+    size = f"{case.shown(off)} ({doubt})"
     return [
         Flag(
             "stop" if word == "leak" else "check",
