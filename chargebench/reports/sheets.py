@@ -28,6 +28,7 @@ ORDER = (
     "Equipment",
     "Readings",
     "Leak searches",
+    "After repairs",
     "Pressure tests",
     "Recovery",
     "Decay tests",
@@ -70,6 +71,7 @@ def tables(content: AuditContent) -> Iterator[Table]:
     yield sheets_moved.weigh_ins(content, totals)
     yield sheets_due.leak_rates(content)
     yield sheets_due.due_dates(content)
+    yield sheets_due.after_repairs(content)
     yield sheets_due.retention(content)
     yield sheets_registers.cylinders(content)
     yield sheets_registers.equipment(content)

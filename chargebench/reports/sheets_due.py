@@ -1,8 +1,8 @@
 """Sheets of leak rates, of what falls due, and of how long records are kept.
 
 Every figure of a leak rate stands beside what it was worked out from, so that it can be reckoned
-again from the sheet: the annualizing rate is added / full charge x 365 / days since (365 at most), the
-rolling average is added since / full charge, a day due is the start and the span of the rule.
+again from the sheet: the annualizing rate is added / full charge x 365 / days since (at most 365),
+the rolling average is added since / full charge, a day due is the start and the span of the rule.
 """
 
 from collections.abc import Iterator
@@ -11,6 +11,7 @@ from chargebench.reports.content import AuditContent
 from chargebench.reports.dated import DueLine, LeakRateAt, LeakRateLine
 from chargebench.reports.table import Cell, Column, Form, Row, Table, kg, lb
 from chargebench.sources import SOURCES, checked, cite
+from chargebench.steps import Answers
 
 LEAK_RATES = (
     Column("Equipment", 10),
@@ -54,6 +55,20 @@ DUE = (
     Column("Regulation", 12),
     Column("Source and place", 50, Form.LONG),
     Column("Checked", 12),
+)
+TESTS = (
+    Column("Job", 10),
+    Column("Title", 34, Form.LONG),
+    Column("Equipment", 10),
+    Column("Entry", 8, Form.WHOLE),
+    Column("Recorded by", 18),
+    Column("What", 24),
+    Column("On", 12, Form.DATE),
+    Column("Repaired leak, ground or reference", 40, Form.LONG),
+    Column("By", 20),
+    Column("Result, or until", 14),
+    Column("Ran since the repair, as typed", 14),
+    Column("Counts", 8),
 )
 RETENTION = (
     Column("Record", 32),
@@ -167,6 +182,41 @@ def due_dates(content: AuditContent) -> Table:
         ),
         empty="Nothing is owed.",
     )
+
+
+def after_repairs(content: AuditContent) -> Table:
+    """Tests of repaired leaks, more time asked for, plans and reports: a row each."""
+
+    def rows() -> Iterator[Row]:
+        for job in content.jobs:
+            for step in ("leak_search", "follow_up"):
+                for record in job.of(step):
+                    for said in _after(record.answers):
+                        head = (job.case.number, job.title, job.case.equipment_id)
+                        yield (*head, record.number, record.by, *said, not record.reversed)
+
+    return Table(
+        "After repairs",
+        "Tests of repaired leaks with their results, more time asked for, plans and reports.",
+        TESTS,
+        rows(),
+        empty="No test of a repaired leak, no plan and no report was recorded in this period.",
+    )
+
+
+def _after(answers: Answers) -> Iterator[tuple[Cell, ...]]:
+    for line in answers.lines("tests"):
+        ran = line.reading("ran")
+        words = (line.text("where"), line.text("how"), line.text("result"))
+        yield (f"{line.text('kind')} verification test", line.date("on"), *words,
+               ran.text if ran else "")  # fmt: skip
+    for line in answers.lines("extensions"):
+        until = line.date("until")
+        yield ("more time for the repair", line.date("asked"),
+               ". ".join(filter(None, (line.text("ground"), line.text("efforts")))),
+               line.text("signed"), until.isoformat() if until else "", "")  # fmt: skip
+    for line in answers.lines("papers"):
+        yield (line.text("what"), line.date("on"), line.text("reference"), "", "", "")
 
 
 def retention(content: AuditContent) -> Table:

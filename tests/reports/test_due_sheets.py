@@ -113,3 +113,19 @@ def test_that_retention_says_until_when_each_job_is_kept(workbook: Path) -> None
     going_on = [row for row in rows if row["Closed or retired"] is None]
     assert going_on
     assert {(row["Kept until"], row["May be archived"]) for row in going_on} == {(None, "no")}
+
+
+# 82.157(l)(5): dates, locations of the repaired leaks tested, type and result of each test.
+def test_that_tests_of_repaired_leaks_stand_with_what_an_inspector_asks(workbook: Path) -> None:
+    rows = sheet_rows(workbook, "After repairs")
+    walk_in = [row for row in rows if row["Equipment"] == "E-003"]
+    assert len(walk_in) == 4
+    assert {row["What"] for row in walk_in} == {
+        "initial verification test",
+        "follow-up verification test",
+    }
+    assert all(row["On"] and row["Repaired leak, ground or reference"] for row in walk_in)
+    assert {row["Result, or until"] for row in walk_in} == {"tight"}
+    (more,) = (row for row in rows if row["What"] == "more time for the repair")
+    assert (more["Equipment"], more["Result, or until"]) == ("E-007", "2027-01-31")
+    assert more["By"] == "R. Quill"
