@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING
 
 import chargebench
 from chargebench.commands import benches
-from chargebench.errors import ChargebenchError, PassphraseRefused
+from chargebench.commands.terminal import let_sign
+from chargebench.errors import ChargebenchError
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -88,35 +89,11 @@ def _opened(arguments: argparse.Namespace) -> Path:
     return path
 
 
-def _let_sign(desk: "Desk", by: str | None) -> None:
-    """Record as the person named; a passphrase is asked on the terminal, if there is one."""
-    if by:
-        desk.choose(desk.person_called(by))
-    desk.asks = lambda: _ask_passphrase(desk)
-
-
-def _ask_passphrase(desk: "Desk") -> None:
-    from getpass import getpass
-
-    if not desk.has_passphrase or not sys.stdin.isatty():
-        return
-    name = desk.label("person", desk.person)
-    while desk.locked:
-        try:
-            desk.unlock(getpass(f"PIN or passphrase of {name}: "))
-        except PassphraseRefused as refusal:
-            print(refusal, file=sys.stderr)
-            if refusal.wait_seconds:
-                return
-        except EOFError:
-            return
-
-
 def _take_in(arguments: argparse.Namespace) -> int:
     from chargebench.desk import Desk
 
     with Desk.open(_opened(arguments)) as desk:
-        _let_sign(desk, arguments.by)
+        let_sign(desk, arguments.by)
         for path, said in desk.take_in_files(arguments.files):
             print(f"{path.name}: {said}")
     return 0
@@ -252,7 +229,7 @@ def _parser() -> argparse.ArgumentParser:
         "--by", metavar="PERSON", help="who records them: id or name in the register of people"
     )
     take_in.add_argument("files", type=Path, nargs="+", metavar="FILE")
-    benches.add(command, _opened, _let_sign)
+    benches.add(command, _opened, let_sign)
     export = command("export", _export, "write audit workbook, checklist and manifest")
     export.add_argument("--from", dest="since", type=_day, default=None, metavar="DAY")
     export.add_argument("--to", dest="until", type=_day, default=None, metavar="DAY")

@@ -62,6 +62,25 @@ class Signing(Opened):
             self.lock()
         self.person = person
 
+    def person_called(self, words: str) -> str:
+        """Id of the person of an id or a name.
+
+        Raises
+        ------
+        ChargebenchError
+            Nobody, or more than one.
+        """
+        people = self.reading.rows("person")
+        if words in people:
+            return words
+        named = [
+            key for key, row in people.items() if row.get("name", "").casefold() == words.casefold()
+        ]
+        if len(named) != 1:
+            called = ", ".join(f"{key} ({row.get('name', key)})" for key, row in people.items())
+            raise ChargebenchError(f"Expected one of {called}; got “{words}”.")
+        return named[0]
+
     @property
     def needs_passphrase(self) -> bool:
         """Whether the person chosen signs by passphrase: one is set, or the shop wants one."""

@@ -58,7 +58,7 @@ class WhoSigns(QWidget):
     def read(self) -> None:
         """Show who works, and how their signature stands."""
         desk = self._opened()
-        people = {key: row.get("name", key) for key, row in desk.rows("person").items()}
+        people = {key: row.get("name", key) for key, row in desk.choices("person").items()}
         if [self.people.itemData(n) for n in range(self.people.count())] != list(people):
             self.people.clear()
             for key, name in people.items():
