@@ -5,6 +5,7 @@ jobs, stock, records, content, take-in, export.
 """
 
 from chargebench.desk.export import Desk
+from chargebench.desk.handed import HandedOut, MetTwice
 from chargebench.desk.rights import Act
 from chargebench.desk.views import (
     Correction,
@@ -27,11 +28,13 @@ __all__ = [
     "DueLine",
     "Exported",
     "Filters",
+    "HandedOut",
     "HistoryRow",
     "JobLine",
     "JobView",
     "LeakRateLine",
     "Look",
+    "MetTwice",
     "RetentionLine",
     "StepView",
     "TickLine",

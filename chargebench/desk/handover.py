@@ -2,13 +2,13 @@
 
 import re
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass
 from itertools import combinations
 from pathlib import Path
 from typing import Self
 
 from chargebench import flags, ledger
 from chargebench.desk import signable
+from chargebench.desk.handed import HandedOut, MetTwice, taken_words
 from chargebench.desk.opened import now
 from chargebench.desk.registers import PREFIXES
 from chargebench.desk.rights import Act
@@ -28,40 +28,11 @@ _NUMBERS = {"cylinder": "serial", "instrument": "serial", "person": "certificate
 _CALLED = {"serial": "serial number", "certificate": "certificate number"}
 
 
-@dataclass(frozen=True, slots=True)
-class HandedOut:
-    """A chain file that was written, and what is in it."""
-
-    path: Path
-    chains: tuple[ledger.Chain, ...]
-
-    @property
-    def entries(self) -> int:
-        """How many entries it holds."""
-        return sum(chain.last - chain.first + 1 for chain in self.chains)
-
-    @property
-    def words(self) -> str:
-        """Which entries of which benches."""
-        return chain_words(self.chains)
-
-
-@dataclass(frozen=True, slots=True)
-class MetTwice:
-    """Two ids that may name one thing: their serial or certificate numbers are the same."""
-
-    register: str
-    one: str
-    other: str
-    what: str
-    number: str
-
-
 class HandOver(TakeIn):
     """Gives this bench's entries to others of the shop, and takes theirs."""
 
     @classmethod
-    def begin(cls, path: Path, source: Path) -> Self:
+    def begin(cls, path: Path, source: Path, progress: Progress | None = None) -> Self:
         """Make the file of a further bench, of a chain file handed over for it.
 
         Raises
@@ -71,7 +42,7 @@ class HandOver(TakeIn):
         ShopFileRefused
             There is a file already, or none can be written there.
         """
-        return cls(ledger.begin(path, source, now(), signable.check))
+        return cls(ledger.begin(path, source, now(), signable.check, progress))
 
     def next_bench(self) -> str:
         """The first letter no bench of this shop has."""
@@ -108,13 +79,28 @@ class HandOver(TakeIn):
         if for_bench:
             if only is not None:
                 raise ChainFileRefused("A new bench begins with every entry; name no other bench.")
-            self._name_bench(for_bench, path)
+            self.name_bench(for_bench, path)
+        return self.write_chain_file(
+            path, only=only, first=first, for_bench=for_bench, progress=progress
+        )
+
+    def write_chain_file(
+        self,
+        path: Path,
+        *,
+        only: str | None = None,
+        first: int = 1,
+        for_bench: str = "",
+        progress: Progress | None = None,
+    ) -> HandedOut:
+        """Write a chain file as `hand_over` does, whose letter, if any, was given already."""
         head = self.reading.hand_over(
             path, only=only, first=first, for_bench=for_bench, progress=progress
         )
         return HandedOut(path, head.chains)
 
-    def _name_bench(self, letter: str, path: Path) -> None:
+    def name_bench(self, letter: str, path: Path) -> None:
+        """Give a further bench its letter, once, before the file at `path` is written for it."""
         if not _LETTER.fullmatch(letter):
             raise ChainFileRefused(
                 f"“{letter}” can not name a bench; a capital letter and up to seven more capitals "
@@ -152,7 +138,9 @@ class HandOver(TakeIn):
             self._ruled = None  # the shop's own row may have come with it
             self._changed()
 
-    def take_in_files(self, paths: Iterable[Path]) -> Iterator[tuple[Path, str]]:
+    def take_in_files(
+        self, paths: Iterable[Path], progress: Progress | None = None
+    ) -> Iterator[tuple[Path, str]]:
         """Take in job files and chain files; each with what was recorded of it, in words.
 
         A chain file that goes on from another waits for it, in whatever order they are given.
@@ -167,16 +155,16 @@ class HandOver(TakeIn):
             left: dict[Path, ChainFileWaits] = {}
             for path in waiting:
                 try:
-                    yield path, self._take_in_words(path)
+                    yield path, self._take_in_words(path, progress)
                 except ChainFileWaits as refusal:
                     left[path] = refusal
             if len(left) == len(waiting):
                 raise next(iter(left.values()))
             waiting = list(left)
 
-    def _take_in_words(self, path: Path) -> str:
+    def _take_in_words(self, path: Path, progress: Progress | None) -> str:
         if ledger.is_chain_file(path):
-            return taken_words(self.take_over(path))
+            return taken_words(self.take_over(path, progress))
         try:
             return f"{len(self.take_in(path))} entries recorded."
         except JobFileRefused as refusal:
@@ -270,24 +258,6 @@ class HandOver(TakeIn):
             yield flags.of_met_twice(
                 pair.register, pair.one, pair.other, what=pair.what, number=pair.number
             )
-
-
-def chain_words(chains: tuple[ledger.Chain, ...]) -> str:
-    """Which entries of which benches, in words."""
-    return "; ".join(f"bench {each.bench}: entries {each.first} to {each.last}" for each in chains)
-
-
-def taken_words(taken: TakenOver) -> str:
-    """What a chain file brought, as a sentence or two."""
-    if not taken.taken:
-        return f"Nothing new: all {taken.known} entries were here already."
-    says = f"Taken in of {chain_words(taken.chains)}."
-    if taken.known:
-        says += f" {taken.known} entries were here already."
-    if taken.conflicts:
-        count = len(taken.conflicts)
-        says += f" {count} conflict{'s' if count > 1 else ''}: see the flags."
-    return says
 
 
 def _plain(number: str) -> str:

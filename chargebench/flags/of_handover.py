@@ -3,7 +3,8 @@
 from chargebench.flags.flag import Flag
 from chargebench.ledger import Conflict, mass_words
 
-_LOOK = "Look at both, put right what is wrong, then say here how it was settled."
+_SAY = "open this flag and say how it was settled"
+_LOOK = f"Look at both, put right what is wrong, then {_SAY}."
 _CALLED = {"cylinder": "Cylinder", "person": "Person", "instrument": "Instrument"}
 
 
@@ -15,8 +16,8 @@ def of_conflict(conflict: Conflict, key: str, bench: str, job: str) -> Flag:
         case "overdrawn":
             says = (
                 f"Cylinder {thing} was overdrawn by two benches: with what bench {bench} handed "
-                f"over it stands at {mass_words(conflict.mass_mg)} of {conflict.refrigerant}. Put "
-                "it on the scale, book the difference, then say here how it was settled."
+                f"over it stands at −{mass_words(-conflict.mass_mg)} of {conflict.refrigerant}. "
+                f"Put it on the scale, book the difference, then {_SAY}."
             )
         case "mixed":
             says = (
@@ -33,13 +34,13 @@ def of_conflict(conflict: Conflict, key: str, bench: str, job: str) -> Flag:
             says = (
                 f"{entry} signs the step “{conflict.step}” of job {job}, which another bench has "
                 "signed too. Both moved what they say they moved; take one back if it was done "
-                "once, then say here how it was settled."
+                f"once, then {_SAY}."
             )
         case "reversed-twice":
             says = (
                 f"{entry} takes back what another bench had taken back already, so its masses were "
-                "turned round twice. Weigh what it moved, book the difference, then say here how "
-                "it was settled."
+                "turned round twice. Weigh what it moved, book the difference, then "
+                f"{_SAY}."
             )
         case "row":
             says = _of_row(conflict)
@@ -60,7 +61,7 @@ def _of_row(conflict: Conflict) -> str:
             f"{_CALLED.get(conflict.register, conflict.register.capitalize())} {conflict.row} has "
             f"serial number {serials[0]} here and {serials[1]} at bench {conflict.bench}: perhaps "
             "two things under one id. Read the plate. If they are two, register one under another "
-            "id and book what it holds over to it; then say here how it was settled."
+            f"id and book what it holds over to it; then {_SAY}."
         )
     differ = "; ".join(
         f"{key.replace('_', ' ')} “{words}” here, “{conflict.there.get(key, '')}” there"
@@ -79,8 +80,8 @@ def of_met_twice(register: str, one: str, other: str, *, what: str, number: str)
     return Flag(
         "check",
         "met-twice",
-        f"{_CALLED[register]} {one} and {other} have the same {what} {number}. Say whether they "
-        "are the same; if so, both are shown as one.",
+        f"{_CALLED[register]} {one} and {other} have the same {what} {number}. Open this flag and "
+        "say whether they are one thing; both are then shown as one.",
         f"twice:{register}:{one}={other}",
         number,
     )

@@ -15,6 +15,7 @@ def begin(
     source: Path,
     happened_at: datetime,
     check: Callable[[NewEntry], None] = lambda _: None,
+    progress: Callable[[int, int], None] | None = None,
 ) -> Ledger:
     """Make the file of a further bench and open it: same shop, same registers, its own letter.
 
@@ -40,7 +41,9 @@ def begin(
     try:
         with Ledger.create(half, head.for_bench) as ledger:
             ledger.belong_to(head.shop, head.bench)
-            ledger.take_over(source, "", happened_at, name=source.name, check=check)
+            ledger.take_over(
+                source, "", happened_at, name=source.name, check=check, progress=progress
+            )
         dialect.alone(half)  # folds what waits beside it into the one file
         backup.settle(half)
         half.replace(path)

@@ -22,6 +22,7 @@ from chargebench.steps import REGISTERS, Form, answer
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.formview import FormView
+from chargebench.ui.handing import file_to_begin, told
 from chargebench.ui.ruling import RulesSaid
 from chargebench.units import System
 
@@ -30,6 +31,10 @@ _LABELS = {"name": "Your name", "certificate": "Your certificate number"}
 _BEGIN: dict[str, str] = {"units": "SI", "rule_set": "generic", f"{_PERSON}role": "shop"}
 _LATER = ("passphrases", "shift", "idle")  # the shop's page asks, once there are people
 _MAKE_SAYS = "One page: the shop's name, units, rule set, your name and certificate."
+_JOIN_SAYS = (
+    "This computer becomes a further bench of a shop there is already: choose the chain file that "
+    "was handed over there to begin one."
+)
 _SAMPLE_SAYS = (
     "An invented shop with jobs, cylinders and records to walk through; "
     "nothing you do there touches your own."
@@ -76,9 +81,12 @@ class FirstStart(QStackedWidget):
         self.make = QPushButton("&Make your shop")
         self.make.setProperty("weight", "main")
         self.sample = QPushButton("&Look at the sample")
+        self.join = QPushButton("&Join a shop…")
         self.form = FormView(FIRST, _NoShop(), choices={"rule_set": rules.names()}, taken="kbf")
         self.says = wrapped(weight="refusal")
-        self.says.hide()
+        self.refused = wrapped(weight="refusal")
+        for label in (self.says, self.refused):
+            label.hide()
         self.keep = QPushButton("&Keep records here")
         self.keep.setProperty("weight", "main")
         self.keep.setShortcut("Ctrl+Return")
@@ -93,6 +101,7 @@ class FirstStart(QStackedWidget):
         self._tell()
         self.make.clicked.connect(lambda _: self.begin())
         self.sample.clicked.connect(lambda _: self.sample_wanted.emit())
+        self.join.clicked.connect(lambda _: self.join_shop(file_to_begin(self)))
         self.keep.clicked.connect(lambda _: self.make_shop())
         self.back.clicked.connect(lambda _: self.setCurrentIndex(0))
 
@@ -106,6 +115,10 @@ class FirstStart(QStackedWidget):
             (
                 self.make,
                 f"{_MAKE_SAYS} Records are kept in {self._path}.",
+            ),
+            (
+                self.join,
+                _JOIN_SAYS,
             ),
             (
                 self.sample,
@@ -124,6 +137,7 @@ class FirstStart(QStackedWidget):
             button.setMinimumHeight(theme.target() * 3 // 2)
             inner.addWidget(button)
             inner.addWidget(wrapped(says, "faint"))
+        inner.addWidget(self.refused)
         inside = QWidget()
         inside.setLayout(inner)
         inside.setMaximumWidth(theme.em() * 44)
@@ -153,6 +167,20 @@ class FirstStart(QStackedWidget):
         acts.addWidget(self.keep)
         column.addLayout(acts)
         return page
+
+    def join_shop(self, chain: Path | None) -> None:
+        """Begin a further bench of a shop, of its chain file."""
+        if chain is None:
+            return
+        try:
+            self._path.parent.mkdir(parents=True, exist_ok=True)
+            with told(self, "Taking in what the shop knows …") as progress:
+                desk = Desk.begin(self._path, chain, progress)
+        except (ChargebenchError, OSError) as refusal:
+            self.refused.setText(str(refusal))
+            self.refused.show()
+        else:
+            self.made.emit(desk)
 
     def begin(self) -> None:
         """Show the page."""

@@ -27,7 +27,7 @@ from chargebench.ui.period import Period
 from chargebench.ui.stock_words import moment
 
 
-class _Panel(QFrame):
+class Panel(QFrame):
     """A panel with words, a main act, progress, cancel and close."""
 
     left = Signal()
@@ -126,7 +126,7 @@ class _Panel(QFrame):
             self.left.emit()
 
 
-class ExportPanel(_Panel):
+class ExportPanel(Panel):
     """Says what will be written and where, writes it, says what was written."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
@@ -192,7 +192,7 @@ class ExportPanel(_Panel):
         self.folder.setEnabled(True)
 
 
-class VerifyPanel(_Panel):
+class VerifyPanel(Panel):
     """Says in sentences what was checked, when, what disagreed and what a chain can not prove."""
 
     done = Signal(object)

@@ -220,5 +220,5 @@ def _about(entry: Entry) -> str:
     places = payload.get("places")
     if isinstance(places, list):
         return ", ".join(str(place).partition(":")[2] for place in places)
-    said = next((payload[key] for key in ("file", "equipment", "reason") if key in payload), "")
-    return str(said)
+    keys = ("file", "equipment", "reason", "bench")
+    return str(next((payload[key] for key in keys if key in payload), ""))

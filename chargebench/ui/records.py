@@ -7,7 +7,6 @@ from typing import Any
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
-    QFileDialog,
     QWidget,
 )
 
@@ -15,6 +14,7 @@ from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError
 from chargebench.ledger import Entry
 from chargebench.ui.errand import Errand
+from chargebench.ui.handing import files_to_take, told
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.outgoing import default_folder
 from chargebench.ui.period import Period
@@ -27,6 +27,7 @@ from chargebench.ui.record_columns import (
 from chargebench.ui.records_page import DUE, EMPTY, ENTRIES, FLAGS, LEAKS, USAGE, RecordsPage
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.rowtable import PAGE
+from chargebench.ui.settling import open_decision
 
 # What is worked out on a thread, by view.
 _WORK: dict[int, Callable[[Desk, Errand], Sequence[Any]]] = {
@@ -71,7 +72,8 @@ class RecordsArea(RecordsPage):
             chosen.connect(lambda *_: self._explain())
         self.export.clicked.connect(lambda _: self.show_export())
         self.verify.clicked.connect(lambda _: self.show_verify())
-        self.take_in.clicked.connect(lambda _: self._choose_file())
+        self.take_in.clicked.connect(lambda _: self.take(*files_to_take(self)))
+        self.hand_over.clicked.connect(lambda _: self.show_hand_over())
         self.back_up.clicked.connect(lambda _: self.make_backup())
         self.tables[ENTRIES].selectionModel().currentRowChanged.connect(
             lambda *_: self._show_entry()
@@ -80,7 +82,7 @@ class RecordsArea(RecordsPage):
         self.entry.wanted.connect(self._go_to)
         self.entry.reversed.connect(self._taken_back)
         self.entry.said.connect(self.said)
-        for panel in (self.export_panel, self.verify_panel):
+        for panel in self.panels:
             panel.left.connect(self._close_panels)
 
     def read(self) -> None:
@@ -215,22 +217,24 @@ class RecordsArea(RecordsPage):
             return
         self._say(f"Backed up: {kept}." if kept else "The newest backup is still the same.")
 
-    def _choose_file(self) -> None:
-        name, _ = QFileDialog.getOpenFileName(
-            self, "Take in a job file", "", "Job files (*.json);;All files (*)"
-        )
-        if name:
-            self.take(Path(name))
+    def show_hand_over(self) -> None:
+        """Say what a chain file will hold, and where it goes."""
+        self.hand_over_panel.offer()
+        self._open_panel(self.hand_over_panel)
+        self.hand_over_panel.main.setFocus()
 
-    def take(self, path: Path) -> None:
-        """Take in a job file: all of it, or nothing."""
+    def take(self, *paths: Path) -> None:
+        """Take in job files and chain files: all of each, or nothing."""
+        said: list[str] = []
         try:
-            entries = self._desk.take_in(path)
+            with told(self, "Taking in …") as progress:
+                for path, words in self._desk.take_in_files(paths, progress):
+                    said.append(f"{path.name}: {words}")
         except ChargebenchError as refusal:
-            self._say(str(refusal))
-            return
-        self._say(f"Taken in: {path.name}, {len(entries)} entries.")
-        self._notifier.changed.emit()
+            said.append(str(refusal))
+        if said:
+            self._say("\n".join(said))
+            self._notifier.changed.emit()
 
     def _say(self, text: str) -> None:
         self.says.setText(text)
@@ -250,6 +254,9 @@ class RecordsArea(RecordsPage):
             self._want_job(found.id if found else None)
         elif kind == "cylinder":
             self.cylinder_wanted.emit(name)
+        elif kind in ("conflict", "twice"):
+            says = self.flags.row(self.tables[FLAGS].currentIndex().row()).says
+            open_decision(self._desk, about, says, self, self._notifier.changed.emit)
         elif kind in ("equipment", "instrument", "person", "shop"):
             make_row(self._desk, kind, self, lambda _: self._notifier.changed.emit(), row_id=name)
 
@@ -261,7 +268,7 @@ class RecordsArea(RecordsPage):
 
     def finish(self) -> None:
         """Stop what works on a thread, before the window goes."""
-        for panel in (self.export_panel, self.verify_panel):
+        for panel in self.panels:
             panel.finish()
         if self._errand is not None:
             self._errand.finish()

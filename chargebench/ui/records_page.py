@@ -16,8 +16,9 @@ from chargebench.ledger import Entry
 from chargebench.ui import theme
 from chargebench.ui.entry_detail import EntryDetail
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.handing import HandOverPanel
 from chargebench.ui.month_chart import MonthChart
-from chargebench.ui.outgoing import ExportPanel, VerifyPanel
+from chargebench.ui.outgoing import ExportPanel, Panel, VerifyPanel
 from chargebench.ui.period import PeriodBar
 from chargebench.ui.record_columns import (
     due_columns,
@@ -73,6 +74,12 @@ class RecordsPage(QWidget):
         self.period = PeriodBar(desk)
         self.export_panel = ExportPanel(desk)
         self.verify_panel = VerifyPanel(desk)
+        self.hand_over_panel = HandOverPanel(desk)
+        self.panels: tuple[Panel, ...] = (
+            self.export_panel,
+            self.verify_panel,
+            self.hand_over_panel,
+        )
         self._build()
 
     def _build(self) -> None:
@@ -84,12 +91,13 @@ class RecordsPage(QWidget):
             button.setCheckable(True)
             self._views.addButton(button, place)
             views.append(button)
-        self.take_in = QPushButton("&Take in a job file…")
+        self.take_in = QPushButton("&Take in…")
         self.back_up = QPushButton("&Back up")
         self.verify = QPushButton("&Verify")
         self.export = QPushButton("E&xport…")
         self.export.setProperty("weight", "main")
-        acts = row_of(self.take_in, self.back_up, self.verify, self.export)
+        self.hand_over = QPushButton("Hand &over…")
+        acts = row_of(self.take_in, self.hand_over, self.back_up, self.verify, self.export)
         bar = Turning((row_of(*views), acts))
         self._models: tuple[RowModel[Any], ...] = (
             self.usage,
@@ -113,7 +121,7 @@ class RecordsPage(QWidget):
         self._panels.hide()
         panels = QVBoxLayout(self._panels)
         panels.setContentsMargins(0, 0, 0, 0)
-        for panel in (self.export_panel, self.verify_panel):
+        for panel in self.panels:
             panel.hide()
             panels.addWidget(panel)
         page = QWidget()
@@ -169,7 +177,7 @@ class RecordsPage(QWidget):
         self._show(self.view)
 
     def _open_panel(self, panel: QWidget) -> None:
-        for each in (self.export_panel, self.verify_panel):
+        for each in self.panels:
             each.setVisible(each is panel)
         self._panels.show()
         self._show(self.view)

@@ -15,6 +15,10 @@ _KINDS = {
     "taken-in": "taken in",
     "follow-up": "follow-up",
     "register": "register changed",
+    "handed-over": "taken over from a bench",
+    "bench-named": "bench named",
+    "same-as": "one thing or two",
+    "settled": "conflict settled",
     "leak-method-changed": "leak rate method changed",
 }
 _OUTSIDE = {"outside": "assumed content", "difference": "difference found by weighing"}

@@ -89,7 +89,7 @@ def test_that_a_cylinder_overdrawn_by_two_benches_is_flagged_until_it_is_settled
     chain = benches.pass_on(bench, shop, tmp_path)
     (flag,) = [flag for flag in shop.all_flags() if flag.key == "bench-overdrawn"]
     assert "C-001" in flag.says
-    assert "-200 g of R290" in flag.says
+    assert "−200 g of R290" in flag.says
     with pytest.raises(ChargebenchError, match="how it was settled"):
         shop.settle(flag.about, " ")
     shop.settle(flag.about, "weighed, 200 g booked as difference")
