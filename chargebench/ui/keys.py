@@ -5,6 +5,7 @@ _JOB = (
     "Ctrl+Return sign",
     "Ctrl+↑ ↓ steps",
     "F8 flags",
+    "F2 take reading",
     "Shift+F8 cautions",
     "Alt+← jobs",
     "F6 steps or form",

@@ -4,14 +4,15 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
-    QCheckBox,
     QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
+    QFrame,
     QHBoxLayout,
     QLabel,
     QPushButton,
+    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -30,6 +31,7 @@ from chargebench.ui.practising import practise
 from chargebench.units import Kind
 
 _POLL_MS = 150
+_MARKS = ("point", "comma")
 
 
 class LineDialog(QDialog):
@@ -46,7 +48,6 @@ class LineDialog(QDialog):
         self._identities: dict[str, str] = {}
         self.setWindowTitle(f"{instrument}: port")
         self.setWindowModality(Qt.WindowModality.WindowModal)
-        self.setMinimumWidth(theme.em() * 30)
         self._build()
         self._poll = QTimer(self)
         self._poll.setInterval(_POLL_MS)
@@ -65,7 +66,7 @@ class LineDialog(QDialog):
         self.stable, self.moving = LineEdit("ST"), LineEdit("US or ?")
         self.unit = LineEdit("g" if self._kind is Kind.SCALE else "micron")
         self.asked = LineEdit("nothing; it sends by itself")
-        self.comma = QCheckBox("A comma is the decimal mark")
+        self.mark = _choice(_MARKS)
         port = QHBoxLayout()
         port.addWidget(self.port, 1)
         port.addWidget(self.again)
@@ -75,17 +76,17 @@ class LineDialog(QDialog):
                 frame.addWidget(QLabel(word))
             frame.addWidget(choice)
         rows = QFormLayout()
-        rows.addRow("&Port at this bench", port)
+        rows.addRow(_label("&Port at this bench", self.port), port)
         for label, part in (
             ("Sp&eed", self.baud),
             ("Mark when it &rests", self.stable),
             ("Mark when it &moves", self.moving),
             ("&Unit, if it sends none", self.unit),
+            ("&Decimal mark", self.mark),
             ("As&k it by", self.asked),
         ):
             rows.addRow(label, part)
-        rows.insertRow(2, "Data &bits", frame)
-        rows.addRow("", self.comma)
+        rows.insertRow(2, _label("Data &bits", self.bits), frame)
         for name, part in (("Port", self.port), ("Parity", self.parity), ("Stop bits", self.stop)):
             part.setAccessibleName(name)
         self.lines = wrapped(weight="faint")
@@ -95,15 +96,34 @@ class LineDialog(QDialog):
         self.understood = wrapped(weight="figure")
         self.says = wrapped(weight="refusal")
         self.says.hide()
-        column = QVBoxLayout(self)
+        page = QWidget()
+        page.setObjectName("page")
+        column = QVBoxLayout(page)
         column.addWidget(wrapped(f"{self._instrument} {self._row.get('name', '')}", "title"))
         column.addLayout(rows)
         column.addWidget(wrapped("What comes now", "head"))
         column.addWidget(self.understood)
         column.addWidget(self.lines, 1)
-        column.addWidget(self.says)
-        column.addWidget(self._buttons())
+        area = QScrollArea()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(page)
+        whole = QVBoxLayout(self)
+        whole.addWidget(area, 1)
+        whole.addWidget(self.says)
+        whole.addWidget(self._buttons())
+        self._fit(page)
         self.again.clicked.connect(lambda _: self._list_ports())
+
+    def _fit(self, page: QWidget) -> None:
+        """All of it, as far as the window behind has room."""
+        parent = self.parentWidget()
+        assert parent is not None
+        room, wanted = parent.window().size(), page.sizeHint()
+        high = wanted.height() + theme.em() * 6
+        wide = max(wanted.width(), theme.em() * 30) + theme.em() * 2
+        self.resize(min(wide, room.width()), min(high, room.height() - 40))
 
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox()
@@ -142,7 +162,7 @@ class LineDialog(QDialog):
             (self.asked, settings.asked),
         ):
             editor.put(text)
-        self.comma.setChecked(settings.comma)
+        self.mark.setCurrentText(_MARKS[settings.comma])
 
     def _list_ports(self) -> None:
         typed = self.port.currentText()
@@ -166,7 +186,7 @@ class LineDialog(QDialog):
             stable=self.stable.text().strip(),
             moving=self.moving.text().strip(),
             unit=self.unit.text().strip(),
-            comma=self.comma.isChecked(),
+            comma=self.mark.currentText() == _MARKS[True],
             asked=self.asked.text().strip(),
         )
         return LineSettings.read(str(chosen))
@@ -238,3 +258,9 @@ def _choice(offered: Iterable[object]) -> QComboBox:
     made = QComboBox()
     made.addItems([str(each) for each in offered])
     return made
+
+
+def _label(words: str, of: QWidget) -> QLabel:
+    label = QLabel(words)
+    label.setBuddy(of)
+    return label

@@ -133,7 +133,7 @@ class LiveStrip(QFrame):
         if self._listener is None:
             self._shape.show_shape("")
             self.settings_button.setText("Read from its port…")
-            self.says.say(f"{self.instrument} is typed." if self.instrument else "")
+            self.says.say(f"Readings of {self.instrument} are typed.", f"{self.instrument}: typed")
             return
         self.settings_button.setText("Port…")
         live = self._listener.live()

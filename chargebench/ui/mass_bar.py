@@ -68,7 +68,8 @@ class MassBar:
         inside = self._part(opening, min(in_it, highest))
         if inside.width() > 0:
             painter.fillRect(inside, colours.mass)
-            _word(painter, inside, "in", colours.on_mass)
+            clear = self._part(opening, min(in_it, self._limits[0]))  # of the tolerance's marks
+            _word(painter, clear, "in", colours.on_mass)
         over = self._part(highest, in_it)
         if over.width() > 0:
             hatch(painter, over, colours.stop, colours.paper)

@@ -74,7 +74,8 @@ class StepPane(QWidget):
     def clear(self) -> None:
         """Take the form off; what is typed is kept."""
         self.flush()
-        self._column.addWidget(self.strip)  # out of the form before it goes
+        for acts in (self.live, self.strip):  # out of the form before it goes
+            self._column.addWidget(acts)
         for gone in (self._form, self._timer):
             if gone is not None:
                 self._column.removeWidget(gone)
@@ -112,11 +113,14 @@ class StepPane(QWidget):
             self._place_strip()
 
     def _place_strip(self) -> None:
-        if self._low and self._form is not None:
-            self._form.set_foot(self.strip)
-        else:
-            self._column.addWidget(self.strip)
+        for acts in (self.live, self.strip):
+            heard = acts is self.live and self.live.listens  # what it shows stays in sight
+            if self._low and self._form is not None and not heard:
+                self._form.set_foot(acts)
+            else:
+                self._column.addWidget(acts)
         self.strip.show()  # a new parent hides it
+        self.live.setVisible(bool(self.live.instrument))
 
     def weighing(self) -> Weighing:
         """What the bench display types into."""

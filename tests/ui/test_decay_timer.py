@@ -5,12 +5,14 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from chargebench.ui.decay_timer import DecayTimer
-from chargebench.ui.decay_watch import span
+from chargebench.ui.decay_watch import PRESSURE, span
+from chargebench.ui.sound import Tone
 from chargebench.units import Kind, read
 
 
@@ -167,3 +169,94 @@ def test_that_a_signed_step_takes_nothing(timer: DecayTimer) -> None:
 @pytest.mark.parametrize("seconds", [0, 1, 59, 60, 61, 3_599, 3_600, 7_261])
 def test_that_a_written_span_is_understood_as_the_same_span(seconds: int) -> None:
     assert read(Kind.DURATION, span(seconds)).quantity.m_as("s") == pytest.approx(seconds)
+
+
+def test_that_a_gauge_that_is_listened_to_is_read_when_each_reading_is_due(
+    qtbot: QtBot, clock: Clock
+) -> None:
+    shown = iter(["350 micron", "381 micron"])
+    timer = DecayTimer(now=clock, live=lambda: (next(shown), "V-1"), sound=lambda _: None)
+    qtbot.addWidget(timer)
+    step = Step(timer)
+    timer.begin()
+    clock.on(seconds=59)
+    timer.refresh()
+    assert step.readings == [("0 s", "350 micron")]
+    clock.on(seconds=2)
+    timer.refresh()
+    assert step.readings == [("0 s", "350 micron"), ("1 min 1 s", "381 micron")]
+    assert step.typed["taken"] == [
+        {"path": "decay[0].reading", "source": "V-1", "text": "350 micron"},
+        {"path": "decay[1].reading", "source": "V-1", "text": "381 micron"},
+    ]
+
+
+def test_that_a_prompt_is_heard_once_for_each_reading(qtbot: QtBot, clock: Clock) -> None:
+    tones: list[Tone] = []
+    timer = DecayTimer(now=clock, sound=tones.append)
+    qtbot.addWidget(timer)
+    timer.begin()
+    timer.refresh()
+    assert tones == [Tone.PROMPT]
+    type_reading(qtbot, timer, "350 micron")
+    clock.on(seconds=60)
+    timer.refresh()
+    timer.refresh()
+    assert tones == [Tone.PROMPT] * 2
+
+
+def test_that_a_pressure_test_is_timed_alike_and_its_ends_follow_the_readings(
+    qtbot: QtBot, clock: Clock
+) -> None:
+    timer = DecayTimer(PRESSURE, now=clock, sound=lambda _: None)
+    qtbot.addWidget(timer)
+    step = Step(timer)
+    timer.begin()
+    qtbot.keyClicks(timer.temperature, "72 F")
+    type_reading(qtbot, timer, "150.0 psig")
+    assert step.typed["start_temperature"] == "72 F"
+    assert "end_pressure" not in step.typed
+    clock.on(minutes=30)
+    timer.temperature.put("71 F")
+    type_reading(qtbot, timer, "149.6")
+    assert step.typed["readings"][1] == {
+        "at": "30 min",
+        "reading": "149.6 psig",
+        "temperature": "71 F",
+    }
+    ends = {key: step.typed[key] for key in ("start_pressure", "end_pressure", "end_temperature")}
+    assert ends == {
+        "start_pressure": "150.0 psig",
+        "end_pressure": "149.6 psig",
+        "end_temperature": "71 F",
+    }
+    assert step.typed["hold"] == "30 min"
+
+
+def test_that_a_dropped_file_is_looked_at_and_a_bad_line_is_named(
+    timer: DecayTimer, step: Step, tmp_path: Path
+) -> None:
+    file = tmp_path / "logger.csv"
+    file.write_text("time;vacuum [micron]\n14:30:00;350\n14:31:00;oops\n", encoding="utf-8")
+    drop(timer.series, QUrl.fromLocalFile(str(file)))
+    assert "Line 3" in timer.says.text()
+    file.write_text("time;vacuum [micron]\n14:30:00;350\n14:31:30;381,5\n", encoding="utf-8")
+    drop(timer.series, QUrl.fromLocalFile(str(file)))
+    assert "2.  1 min 30 s   381,5 micron" in timer.series.understood.text()
+    timer.series.leave_button.click()
+    assert step.typed == {}
+    drop(timer.series, QUrl.fromLocalFile(str(file)))
+    timer.series.add.click()
+    assert step.readings == [("0 s", "350 micron"), ("1 min 30 s", "381,5 micron")]
+
+
+def drop(onto: QWidget, url: QUrl) -> None:
+    mime = QMimeData()
+    mime.setUrls([url])
+    left = Qt.MouseButton.LeftButton
+    bare = Qt.KeyboardModifier.NoModifier
+    enter = QDragEnterEvent(QPoint(4, 4), Qt.DropAction.CopyAction, mime, left, bare)
+    QApplication.sendEvent(onto, enter)
+    assert enter.isAccepted()
+    event = QDropEvent(QPointF(4, 4), Qt.DropAction.CopyAction, mime, left, bare)
+    QApplication.sendEvent(onto, event)
