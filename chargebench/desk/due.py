@@ -30,7 +30,7 @@ class DueDates(LeakRates):
         """Everything owed and everything done about it, by day."""
         found = [*self._leak_duties(), *self._registered(), *self._follow_ups()]
         found += self._retention_ends()
-        return sorted(found, key=lambda each: (each.on, each.about, each.what))
+        return sorted(found, key=lambda each: (each.on, each.about))
 
     def _leak_duties(self) -> Iterator[DueLine]:
         for one in self._appliances():
@@ -56,7 +56,7 @@ class DueDates(LeakRates):
                     on=on,
                     what=what,
                     about=f"{register}:{key}",
-                    name=row.text("name") or self.label(register, key),
+                    name=row.text("name") or row.text("refrigerant"),
                     state=_state(on, self.today),
                     source=f"{rule.source}, {rule.place}" if rule else "register",
                     mark=rule.mark if rule else "",
@@ -134,19 +134,18 @@ class DueDates(LeakRates):
 
     def _retention_ends(self) -> Iterator[DueLine]:
         """The day each month's closed jobs may be archived: a row a month, not a row a job."""
-        months: dict[str, RetentionLine] = {}
+        months: dict[str, tuple[date, date, RetentionLine]] = {}
         for line in self.retention():
-            if line.keep_until is None or line.ended_on is None:
+            ended, until = line.ended_on, line.keep_until
+            if ended is None or until is None:
                 continue
-            month = f"{line.ended_on:%Y-%m}" if line.about.startswith("job:") else line.about
-            last = months.get(month)
-            if last is None or (last.keep_until or date.min) < line.keep_until:
-                months[month] = line
-        for month, line in months.items():
-            assert line.keep_until is not None
+            month = f"{ended:%Y-%m}" if line.about.startswith("job:") else line.about
+            if month not in months or months[month][0] < until:
+                months[month] = (until, ended, line)
+        for month, (until, ended, line) in months.items():
             of_month = line.about.startswith("job:")
             yield DueLine(
-                on=line.keep_until,
+                on=until,
                 what="records may be archived after this day",
                 about=f"records:{month}" if of_month else line.about,
                 name=f"jobs closed in {month}" if of_month else line.name,
@@ -154,16 +153,15 @@ class DueDates(LeakRates):
                 figure=line.figure,
                 source=line.source,
                 mark=line.mark,
-                start=line.ended_on,
+                start=ended,
                 how="may be archived" if line.may_be_archived else "",
-                of=line.ended_on.replace(day=1) if of_month else line.ended_on,
+                of=ended.replace(day=1) if of_month else ended,
             )
 
 
 def leak_flags(line: LeakRateLine, today: date) -> Iterator[Flag]:
     """A rate over its threshold while anything is owed for it, and what else is overdue."""
-    set_off = [each for one in line.computed for each in one.duties if each.state != DONE]
-    first = min(set_off, key=lambda each: each.on, default=None)
+    first = min(line.waiting, key=lambda each: each.on, default=None)
     if first is not None and line.threshold_pct is not None:
         yield flags.of_equipment(
             line.equipment_id,

@@ -84,6 +84,11 @@ class LeakRateLine:
     computed: tuple[LeakRateAt, ...] = ()
     duties: tuple[DueLine, ...] = ()  # those of no single addition
 
+    @property
+    def waiting(self) -> tuple[DueLine, ...]:
+        """What additions over the threshold set off and nothing has ended."""
+        return tuple(each for one in self.computed for each in one.duties if each.state != DONE)
+
 
 @dataclass(frozen=True, slots=True)
 class RetentionLine:
@@ -102,5 +107,5 @@ class RetentionLine:
 
 def standing(duties: Iterable[DueLine]) -> tuple[tuple[str, date], ...]:
     """What still stands, by day."""
-    open_ = sorted((each.on, each.what) for each in duties if each.state != DONE)
-    return tuple((what, on) for on, what in open_)
+    waiting = sorted((each for each in duties if each.state != DONE), key=lambda each: each.on)
+    return tuple((each.what, each.on) for each in waiting)

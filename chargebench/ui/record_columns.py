@@ -83,7 +83,7 @@ def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
     return (
         Column("Equipment", lambda row: f"{row.equipment_id} {row.name}", least=7),
         Column("Refrigerant", lambda row: row.refrigerant),
-        Column("Stands", _stands, shape=lambda row: "stop" if row.over and row.due else ""),
+        Column("Stands", _stands, shape=lambda row: "stop" if row.over and row.waiting else ""),
         Column(
             "Due",
             lambda row: _next_due(row, desk),
@@ -97,7 +97,7 @@ def leak_columns(desk: Desk) -> Sequence[Column[LeakRateLine]]:
         ),
         Column("Last added", lambda row: day(row.added_on) if row.added_on else "", gives_way=6),
         Column("Under", lambda row: row.regulation, gives_way=5),
-        Column("Counts", lambda row: row.method, gives_way=7),
+        Column("Counts", lambda row: row.method if row.regulation else "", gives_way=7),
     )
 
 
@@ -107,7 +107,7 @@ def _percent(rate: float | None) -> str:
 
 def _stands(row: LeakRateLine) -> str:
     if row.over:
-        return "over" if row.due else "over, seen to"
+        return "over" if row.waiting else "over, seen to"
     if row.threshold_pct is None:
         return "no threshold"
     if row.rate_pct is None:
@@ -158,7 +158,9 @@ def due_columns(desk: Desk) -> Sequence[Column[DueLine]]:
 
 
 def _left(row: DueLine, today: date) -> str:
-    return "kept long enough" if row.state == DONE else due_words(row.on, today)
+    if row.state == DONE:
+        return "kept long enough"
+    return due_words(row.on, today).partition(",")[0]  # its day stands beside it
 
 
 def _rule(row: DueLine) -> str:

@@ -23,7 +23,8 @@ from chargebench.rules import Regulation
 from tests.calc.leaks import hfc, ozone
 
 REPAIR, INITIAL = "repair", "initial verification test"
-FOLLOW_UP, PLAN = "follow-up verification test", "retrofit or retirement plan"
+FOLLOW_UP, PLAN = "follow-up verification test", "retrofit or retirement plan, if not repaired"
+PLAN_MADE = "retrofit or retirement plan"
 
 
 def duties(
@@ -177,7 +178,7 @@ def test_that_more_time_belongs_to_the_leak_it_was_asked_for() -> None:
 
 # 82.157(h), (i): a plan within 30 days takes the place of the repair and is carried out in a year.
 def test_that_a_plan_on_file_takes_the_place_of_the_repair() -> None:
-    made = Paper(PLAN, date(2026, 2, 1), 20)
+    made = Paper(PLAN_MADE, date(2026, 2, 1), 20)
     found = duties(date(2026, 1, 10), Afterwards(papers=(made,)), rule=ozone())
     for what in (REPAIR, INITIAL, FOLLOW_UP, PLAN):
         assert (found[what].done_on, found[what].ended_by) == (date(2026, 2, 1), (20,))
@@ -191,7 +192,7 @@ def test_that_a_plan_on_file_takes_the_place_of_the_repair() -> None:
 
 # A plan made on a leap day is to be carried out within 12 months: by 28 February.
 def test_that_a_year_from_a_leap_day_ends_with_february() -> None:
-    made = Afterwards(papers=(Paper(PLAN, date(2028, 2, 29)),))
+    made = Afterwards(papers=(Paper(PLAN_MADE, date(2028, 2, 29)),))
     assert duties(date(2028, 2, 10), made)["plan carried out"].due == date(2029, 2, 28)
 
 

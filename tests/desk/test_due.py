@@ -56,7 +56,7 @@ def test_that_tests_end_the_duties_of_an_addition_and_are_named(stocked: Desk) -
         assert ended[what].state == "done"
         assert ended[what].ended_by == (number,)
     assert ended["follow-up verification test"].on == date(2026, 3, 13)
-    assert ended["retrofit or retirement plan"].how == "follow-up test tight"
+    assert ended["retrofit or retirement plan, if not repaired"].how == "follow-up test tight"
     assert [flag.key for flag in stocked.all_flags() if "leak" in flag.key] == []
     line = rate(stocked)
     assert line.over  # it was over; nothing but the inspection is owed for it any more
@@ -257,7 +257,7 @@ def test_that_a_large_charge_without_a_detection_system_is_flagged(stocked: Desk
 
 def test_that_a_job_that_tops_up_is_read_with_its_search(stocked: Desk) -> None:
     job = stocked.open_job("E-002", happened_at=at("2026-03-02", "07:00"))
-    search = {"method": "bubbles", "all_accessible": "yes", "shutdown": "yes",
+    search: Any = {"method": "bubbles", "all_accessible": "yes", "shutdown": "yes",
               "tests": [TIGHT | {"kind": "initial", "on": "2026-03-02"}]}  # fmt: skip
     number = stocked.sign(job, "leak_search", search, at("2026-03-02", "09:00")).number
     typed = shops.weigh_in(0, "C-003", FULL)

@@ -20,6 +20,7 @@ from chargebench.calc.leak_rate.verifying import (
 from chargebench.rules import Inspection, Regulation
 
 REPAIR, INITIAL_TEST = "repair", "initial verification test"
+PLAN_OWED = "retrofit or retirement plan, if not repaired"
 FOLLOW_UP_TEST, INSPECTION = "follow-up verification test", "leak inspection"
 
 
@@ -136,13 +137,9 @@ def _clocks(
     span = rule.repair_shutdown if exceedance.shutdown else rule.repair
     longer = extended_to(exceedance, afterwards.extensions, rule)
     repair = Duty(REPAIR, due.repair, exceedance.on, span, exceedance.entries)
-    plan = Duty(PLAN, due.plan, exceedance.on, rule.plan, exceedance.entries)
+    plan = Duty(PLAN_OWED, due.plan, exceedance.on, rule.plan, exceedance.entries)
     if longer is not None and longer[0] > due.repair:
-        day, extension = longer
-        entries = (*exceedance.entries, *((extension.entry,) if extension.entry else ()))
-        how = f"extended: {extension.ground}"
-        more = {"due": day, "extended_to": day, "entries": entries, "how": how}
-        repair, plan = replace(repair, **more), replace(plan, **more)
+        repair, plan = _put_off(repair, *longer), _put_off(plan, *longer)
     start, entries = repair.due, repair.entries
     if proven.initial is not None:
         start, entries = proven.initial.on, (proven.initial.entry,)
@@ -151,6 +148,12 @@ def _clocks(
         start = min(running, default=start)
     follow_up = Duty(FOLLOW_UP_TEST, after(start, rule.follow_up), start, rule.follow_up, entries)
     return repair, replace(repair, what=INITIAL_TEST), follow_up, plan
+
+
+def _put_off(duty: Duty, day: date, extension: Extension) -> Duty:
+    entries = (*duty.entries, *((extension.entry,) if extension.entry else ()))
+    how = f"extended: {extension.ground}"
+    return replace(duty, due=day, extended_to=day, entries=entries, how=how)
 
 
 def _presumed(
@@ -176,9 +179,9 @@ def _ended(
         REPAIR: initial or follow_up,
         INITIAL_TEST: initial,
         FOLLOW_UP_TEST: follow_up,
-        PLAN: follow_up,
+        PLAN_OWED: follow_up,
     }[duty.what]
-    if duty.what == PLAN and plan is not None:
+    if duty.what == PLAN_OWED and plan is not None:
         return duty.ended(plan.on, "plan on file", plan.entry)
     if shown is not None:
         return duty.ended(shown.on, f"{shown.kind} test tight", shown.entry)
@@ -186,7 +189,7 @@ def _ended(
         return duty.ended(plan.on, "retrofitted or retired instead", plan.entry)
     if retired is not None:
         return duty.ended(retired, "retired")
-    if presumed is not None and duty.what in (REPAIR, PLAN):
+    if presumed is not None and duty.what in (REPAIR, PLAN_OWED):
         return duty.ended(presumed, "no addition since: presumed repaired")
     return duty
 
