@@ -24,6 +24,7 @@ from chargebench.ui.registerdialog import make_row
 from chargebench.ui.registers import RegistersDialog
 from chargebench.ui.rowtable import RowModel, RowView
 from chargebench.ui.stock_act import StockAct
+from chargebench.ui.stocktake import StockTakePage
 from chargebench.ui.turning import Turning, row_of, scrolled
 
 _SEARCH_MS = 120
@@ -54,6 +55,7 @@ class StockArea(QStackedWidget):
         self._acts: dict[str, StockAct] = {}
         self._shown: dict[str, QWidget] = {}
         self._came_from: QWidget | None = None
+        self.stocktake: StockTakePage | None = None
         self._pause = QTimer(self)
         self._pause.setSingleShot(True)
         self._pause.setInterval(_SEARCH_MS)
@@ -97,7 +99,10 @@ class StockArea(QStackedWidget):
         buttons = [QPushButton(words) for _, words in ACTS]
         for button, (key, _) in zip(buttons, ACTS, strict=True):
             button.clicked.connect(lambda _, act=key: self.begin(act, self._chosen()))
-        self.acts = row_of(*buttons)
+        self.count = QPushButton("Stoc&k-take")
+        self.count.setToolTip("Weigh every cylinder in one go")
+        self.count.clicked.connect(lambda _: self.begin_stocktake())
+        self.acts = row_of(*buttons, self.count)
         column = QVBoxLayout(self._list_page)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(top)
@@ -197,6 +202,22 @@ class StockArea(QStackedWidget):
         self._came_from = self.currentWidget()
         self.setCurrentWidget(self._shown[act])
         self._acts[act].begin(cylinder)
+
+    def begin_stocktake(self) -> None:
+        """Begin a stock-take, or go on with the one that is not signed yet."""
+        if self.stocktake is None:
+            self.stocktake = StockTakePage(self._desk)
+            self.stocktake.left.connect(self.show_list)
+            self.stocktake.recorded.connect(self._counted)
+            self._counting = scrolled(self.stocktake)
+            self.addWidget(self._counting)
+        self.setCurrentWidget(self._counting)
+        self.stocktake.begin()
+
+    def _counted(self, says: str) -> None:
+        self.said.emit(says)
+        self._notifier.changed.emit()
+        self.show_list()
 
     def act(self, act: str) -> StockAct:
         """The page of an act that has been begun."""
