@@ -1,7 +1,10 @@
-"""Two columns of text, time and reading, as typed lines of a decay test: pasted or from a file."""
+"""Columns of text, time and reading, as typed lines of a timed test: pasted or from a file.
+
+A pressure test may have a third column, the temperature.
+"""
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import datetime
 from pathlib import Path
 
@@ -19,8 +22,10 @@ _DATED = re.compile(r"\d{4}-\d{2}-\d{2}[T ]\d{2}:\d{2}")
 _EXAMPLE = "such as “5 min; 420 micron”"
 
 
-def lines_from_file(path: Path, kind: Kind = Kind.PRESSURE) -> tuple[TypedLine, ...]:
-    """Typed lines {at, reading} of a two-column text file.
+def lines_from_file(
+    path: Path, kind: Kind = Kind.PRESSURE, third: Kind | None = None
+) -> tuple[TypedLine, ...]:
+    """Typed lines {at, reading} of a two-column text file; see `lines_from_text`.
 
     Raises
     ------
@@ -37,11 +42,15 @@ def lines_from_file(path: Path, kind: Kind = Kind.PRESSURE) -> tuple[TypedLine, 
         raw = path.read_bytes()
     except OSError as trouble:
         raise SeriesRefused(f"{path.name} can not be read: {trouble.strerror}.") from None
-    return lines_from_text(_decoded(raw, path.name), kind)
+    return lines_from_text(_decoded(raw, path.name), kind, third)
 
 
-def lines_from_text(text: str, kind: Kind = Kind.PRESSURE) -> tuple[TypedLine, ...]:
+def lines_from_text(
+    text: str, kind: Kind = Kind.PRESSURE, third: Kind | None = None
+) -> tuple[TypedLine, ...]:
     """Typed lines {at, reading} of two-column text, each with its unit written out.
+
+    Where a third kind is expected, a third column may be there: {at, reading, temperature}.
 
     Columns are parted by tab, semicolon or comma, whichever comes first in that order. Units stand
     in the cells or in the head of the column. Times are spans, or clock times from which the span
@@ -58,26 +67,31 @@ def lines_from_text(text: str, kind: Kind = Kind.PRESSURE) -> tuple[TypedLine, .
             "Expected two columns, time and reading, parted by tab, semicolon or comma, "
             f"{_EXAMPLE}."
         )
-    heads: tuple[str, str] = ("", "")
-    rows: list[tuple[int, str, str]] = []
+    kinds = (Kind.DURATION, kind) if third is None else (Kind.DURATION, kind, third)
+    heads = [""] * len(kinds)
+    wide = False
+    rows: list[tuple[int, list[str]]] = []
     for number, line in enumerate(text.splitlines(), 1):
         if not line.strip() or line.lstrip().startswith("#"):
             continue
-        cells = _cells(number, line, mark)
+        # Three cells parted by comma may be two with a decimal comma, unless the head has three.
+        sure = mark != "," or wide or not _NUMBER_FIRST.match(line.lstrip(' "'))
+        cells = _cells(number, line, mark, most=len(kinds) if sure else 2)
         if not any(_NUMBER_FIRST.match(cell) for cell in cells):
             if rows:
                 raise SeriesRefused(
                     f"Line {number}: expected a time and a reading; got “{line.strip()[:40]}”."
                 )
-            found = (_unit_in(cells[0], Kind.DURATION), _unit_in(cells[1], kind))
-            heads = (found[0] or heads[0], found[1] or heads[1])
+            wide = len(cells) > 2
+            for place, cell in enumerate(cells):
+                heads[place] = _unit_in(cell, kinds[place]) or heads[place]
             continue
-        rows.append((number, *cells))
-    return _typed(rows, heads, kind)
+        rows.append((number, cells))
+    return _typed(rows, heads, kinds)
 
 
 def _typed(
-    rows: list[tuple[int, str, str]], heads: tuple[str, str], kind: Kind
+    rows: list[tuple[int, list[str]]], heads: Sequence[str], kinds: Sequence[Kind]
 ) -> tuple[TypedLine, ...]:
     if len(rows) < 2:
         raise SeriesRefused(f"Expected at least two readings, {_EXAMPLE}; got {len(rows)}.")
@@ -86,38 +100,41 @@ def _typed(
             f"Expected at most {LINES_MOST} readings; got {len(rows)}. "
             "Keep each second or each fifth line."
         )
-    time_of = _times(rows[0][1])
+    time_of = _times(rows[0][1][0])
     lines: list[TypedLine] = []
     last = -1.0
-    for number, time, value in rows:
+    for number, cells in rows:
+        time = cells[0]
         at = _reading(number, Kind.DURATION, time_of(number, time), heads[0])
-        reading = _reading(number, kind, value, heads[1])
+        reading = _reading(number, kinds[1], cells[1], heads[1])
         seconds = at.quantity.m_as("s")
         if seconds <= last:
             raise SeriesRefused(
                 f"Line {number}: expected a later time than the line before; got “{time}”."
             )
         last = seconds
-        lines.append({"at": at.text, "reading": reading.text})
+        line = {"at": at.text, "reading": reading.text}
+        if len(cells) > 2 and cells[2]:
+            line["temperature"] = _reading(number, kinds[2], cells[2], heads[2]).text
+        lines.append(line)
     return tuple(lines)
 
 
-def _cells(number: int, line: str, mark: str) -> tuple[str, str]:
+def _cells(number: int, line: str, mark: str, *, most: int) -> list[str]:
     cells = [cell.strip().strip('"').strip() for cell in line.split(mark)]
     while len(cells) > 2 and not cells[-1]:
         cells.pop()
     spaced = mark == "," and any(re.search(r"\d\s+\d", cell) for cell in cells)
     numeric = bool(_NUMBER_FIRST.match(cells[0]))
-    if spaced or (mark == "," and len(cells) > 2 and numeric):
+    if spaced or (mark == "," and len(cells) > most and numeric):
         raise SeriesRefused(
             f"Line {number}: expected two columns; the comma in “{line.strip()[:40]}” may be a "
             "decimal mark. Part the columns by semicolon or tab."
         )
-    if len(cells) != 2:
-        raise SeriesRefused(
-            f"Line {number}: expected two columns, time and reading; got {len(cells)}."
-        )
-    return cells[0], cells[1]
+    if not 2 <= len(cells) <= most:
+        wanted = "two columns, time and reading" if most == 2 else "two or three columns"
+        raise SeriesRefused(f"Line {number}: expected {wanted}; got {len(cells)}.")
+    return cells
 
 
 def _unit_in(head: str, kind: Kind) -> str:

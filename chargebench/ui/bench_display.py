@@ -21,7 +21,7 @@ FRESH_MS = 3_000  # after this pause the next figure begins a new reading
 LIVE_MS = 100
 ALARM_MS = 2_000  # while more goes in past the stop
 LEAST_SHARE = 0.005  # of the nameplate a minute; slower is not pouring
-_KEYS = "space: mark start     enter: end     del: clear     esc: back"
+_UNKNOWN = "No stop reading yet: fill in the charge, what stands on the scale and the hose."
 
 
 class BenchDisplay(QWidget):
@@ -203,7 +203,9 @@ class BenchDisplay(QWidget):
     def stop(self) -> str:
         """Where to stop, as the scale shows it."""
         readings = self.view.stop_readings if self.view else ()
-        return scale_text(readings[-1]) if readings else "mark the start"
+        if readings:
+            return scale_text(readings[-1])
+        return "?" if self.start_text else "mark the start"
 
     @property
     def per_minute(self) -> float | None:
@@ -241,7 +243,10 @@ class BenchDisplay(QWidget):
 
     def _trouble(self) -> str:
         lost = self.live is not None and self.live.state not in (State.LIVE, State.OPENING)
-        return self.live.says if lost and self.live is not None and not self.says else self.says
+        if self.says or not lost:
+            return self.says or (_UNKNOWN if self.stop == "?" else "")
+        assert self.live is not None
+        return self.live.says
 
     def _face(self) -> Face:
         start = f"start {self.start_text}" if self.start_text else "no start yet"
@@ -257,7 +262,6 @@ class BenchDisplay(QWidget):
             start=start,
             rate=self.rate,
             says=self._trouble(),
-            keys=_KEYS,
             view=self.view,
         )
 

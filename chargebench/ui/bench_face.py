@@ -14,6 +14,7 @@ from chargebench.ui.mass_bar import MassBar, hatch, whole_range
 from chargebench.ui.mass_view import MassView
 
 _LEFT, _RIGHT = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
+_KEYS = "space: mark start     enter: end     del: clear     esc: back"
 _CENTRE = Qt.AlignmentFlag.AlignHCenter
 
 
@@ -32,7 +33,6 @@ class Face:
     start: str
     rate: str
     says: str
-    keys: str
     view: MassView | None
 
 
@@ -56,7 +56,7 @@ def paint(widget: QWidget, face: Face) -> None:
         fit(painter, slot(room, 0.63, 0.68), face.says, colours.check, _LEFT)
     if face.view is not None:
         _bar(painter, room, face.view, colours)
-    fit(painter, slot(room, 0.935, 0.985), face.keys, colours.quiet, _CENTRE)
+    fit(painter, slot(room, 0.935, 0.985), _KEYS, colours.quiet, _CENTRE)
 
 
 def blocks(band: QRectF) -> tuple[QRectF, QRectF]:

@@ -76,7 +76,10 @@ class DecayTimer(QWidget):
         self.temperature.setAccessibleName("Temperature at the reading")
         self.temperature.setVisible(bool(self._watched.temperature))
         self.add = QPushButton("&Add")
-        self.series = Series(lambda: not self._lines())
+        self.series = Series(
+            lambda: not self._lines(),
+            third=Kind.TEMPERATURE if self._watched.temperature else None,
+        )
         self.start.clicked.connect(self.begin)
         self.reading.edited.connect(self._typing)
         for editor in (self.reading, self.temperature):

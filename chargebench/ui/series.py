@@ -18,6 +18,7 @@ from chargebench.errors import ReadingRefused
 from chargebench.steps.form import TypedLine
 from chargebench.steps.series import lines_from_file, lines_from_text
 from chargebench.ui.fieldrow import wrapped
+from chargebench.units import Kind
 
 _FIRST = 3  # lines shown from the start, beside the last
 _THERE_ALREADY = "There are readings already. Take their lines out of the form, then add a series."
@@ -29,8 +30,9 @@ class Series(QWidget):
     wanted = Signal(list, str)  # lines, where they are from
     said = Signal(str)  # why there is nothing to add
 
-    def __init__(self, free: Callable[[], bool]) -> None:
+    def __init__(self, free: Callable[[], bool], *, third: Kind | None = None) -> None:
         super().__init__()
+        self._third = third  # what a third column may hold
         self._free = free  # whether a series may come in
         self._lines: list[TypedLine] = []
         self._source = ""
@@ -70,11 +72,14 @@ class Series(QWidget):
     def take_clipboard(self) -> None:
         """Look at the clipboard's two columns."""
         text = QApplication.clipboard().text()
-        self._look(lambda: lines_from_text(text), "pasted")
+        self._look(lambda: self._read(text), "pasted")
 
     def take_file(self, path: Path) -> None:
         """Look at a two-column text file."""
-        self._look(lambda: lines_from_file(path), f"file {path.name}")
+        self._look(lambda: lines_from_file(path, third=self._third), f"file {path.name}")
+
+    def _read(self, text: str) -> tuple[TypedLine, ...]:
+        return lines_from_text(text, third=self._third)
 
     def leave(self) -> None:
         """Put the preview away."""
@@ -101,7 +106,7 @@ class Series(QWidget):
             self.take_file(Path(files[0]))
         else:
             text = dropped.text()
-            self._look(lambda: lines_from_text(text), "dropped")
+            self._look(lambda: self._read(text), "dropped")
         event.acceptProposedAction()
 
     def _look(self, lines: Callable[[], Sequence[TypedLine]], source: str) -> None:

@@ -11,6 +11,7 @@ from chargebench.desk import Act, Desk
 from chargebench.desk.views import JobView, Look, StepView, TickLine
 from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import STEPS, Asks
+from chargebench.steps.taken import words
 from chargebench.ui.bench_display import BenchDisplay
 from chargebench.ui.correction_words import taken_back_words
 from chargebench.ui.decay_timer import DecayTimer
@@ -101,6 +102,8 @@ class StepPane(QWidget):
             self._show_timer(key, form, locked=locked)
         self._follow(locked=locked)
         self.strip.show_step(self._step(key), job_open=self._may_record(key), may_not=self.may_not)
+        if locked and self._read():
+            self.strip.will_record(self.strip.will.text() + self._read())
         self.strip.show_taken_back(self._taken_back(key))
         self.strip.display.setVisible(key == "weigh_in" and not locked)
         self._place_strip()
@@ -215,7 +218,12 @@ class StepPane(QWidget):
     def _will_record(self, look: Look) -> str:
         title, number = self.form().form.title, self._viewed().number
         first = f" {look.worked.sentences[0]}" if look.worked.sentences else ""
-        return f"Signing records {title} of {number} by {self._who}.{first}"
+        return f"Signing records {title} of {number} by {self._who}.{first}{self._read()}"
+
+    def _read(self) -> str:
+        """What of the step was read, not typed."""
+        taken = words(self.form().typed())
+        return f" {taken[0].upper()}{taken[1:]}." if taken else ""
 
     def _edited(self) -> None:
         self._refused = {}

@@ -95,3 +95,28 @@ def test_that_a_file_that_is_no_text_too_big_or_absent_is_refused(tmp_path: Path
         lines_from_file(big)
     with pytest.raises(SeriesRefused, match=r"none\.csv can not be read"):
         lines_from_file(tmp_path / "none.csv")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "min;psig;°F\n0;150;72\n10;149,5;70",
+        "min,psig,°F\n0,150,72\n10,149.5,70",
+        "0 min\t150 psig\t72 °F\n10 min\t149.5 psig\t70 °F",
+    ],
+)
+def test_that_a_pressure_test_may_have_its_temperatures_in_a_third_column(text: str) -> None:
+    lines = lines_from_text(text, third=Kind.TEMPERATURE)
+    assert [read(Kind.DURATION, line["at"]).value for line in lines] == [0, 10]
+    assert [float(read(Kind.PRESSURE, line["reading"]).value) for line in lines] == [150, 149.5]
+    assert [read(Kind.TEMPERATURE, line["temperature"]).value for line in lines] == [72, 70]
+
+
+def test_that_a_third_cell_is_no_temperature_where_a_comma_may_be_the_decimal_mark() -> None:
+    with pytest.raises(SeriesRefused, match=r"Line 2: .* may be a decimal mark"):
+        lines_from_text("min,psig\n0,5,150\n10,0,149", third=Kind.TEMPERATURE)
+
+
+def test_that_two_columns_serve_where_a_third_may_be() -> None:
+    lines = lines_from_text("0 min;150 psig\n10 min;149 psig", third=Kind.TEMPERATURE)
+    assert lines[1] == {"at": "10 min", "reading": "149 psig"}

@@ -111,6 +111,8 @@ def test_that_a_charge_is_weighed_to_the_stop_by_the_scale_itself(
     weigh_in.window.activateWindow()
     qtbot.waitUntil(weigh_in.window.isActiveWindow)
     weigh_in.sign()
+    weigh_in.page.steps.choose("weigh_in")
+    assert "2 read from S-2." in weigh_in.page.pane.strip.will.text()
     entry = next(e for e in desk.reading.entries() if e.payload.get("step") == "weigh_in")
     assert entry.payload["typed"]["taken"][1]["source"] == "S-2"
     book = openpyxl.load_workbook(next(desk.export(tmp_path / "out").folder.glob("*.xlsx")))
