@@ -33,11 +33,10 @@ class DueDates(LeakRates):
         return sorted(found, key=lambda each: (each.on, each.about))
 
     def _leak_duties(self) -> Iterator[DueLine]:
-        for one in self._appliances():
-            for line in self._rated(one):
-                for computed in line.computed:
-                    yield from computed.duties
-                yield from line.duties
+        for line in self._all_rated():
+            for computed in line.computed:
+                yield from computed.duties
+            yield from line.duties
 
     def _registered(self) -> Iterator[DueLine]:
         """Dates that stand in the register; each names the entry that put the row there."""

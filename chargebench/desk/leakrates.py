@@ -1,13 +1,14 @@
 """Leak rates: what each job added to its equipment, against the regulations that bind it."""
 
 from collections.abc import Iterator
-from datetime import datetime
+from datetime import date, datetime
 
 from chargebench.desk.appliance import Appliance
 from chargebench.desk.history import history
 from chargebench.desk.leakchecks import checked
 from chargebench.desk.stocktake import StockTakes
 from chargebench.errors import StepRefused
+from chargebench.ledger import Reader
 from chargebench.reports import LeakRateLine
 from chargebench.steps import REGISTERS, Typed
 
@@ -15,7 +16,11 @@ METHOD, WHY = "leak_method", "leak_method_why"
 
 
 class LeakRates(StockTakes):
-    """Every equipment's leak rate."""
+    """Every equipment's leak rate, worked out once until something is recorded."""
+
+    def __init__(self, ledger: Reader, person: str = "") -> None:
+        super().__init__(ledger, person)
+        self._rated_lines: tuple[date, list[LeakRateLine]] | None = None
 
     def leak_rates(self) -> list[LeakRateLine]:
         """Every equipment's leak rate by both methods, against each regulation that binds it.
@@ -24,10 +29,20 @@ class LeakRates(StockTakes):
         """
         return [
             line
-            for one in self._appliances()
-            for line in self._rated(one)
-            if line.due or one.row.date("retired") is None
+            for line in self._all_rated()
+            if line.due or self.answers("equipment", line.equipment_id).date("retired") is None
         ]
+
+    def _all_rated(self) -> list[LeakRateLine]:
+        """The lines of every equipment; another day they are worked out anew."""
+        if self._rated_lines is None or self._rated_lines[0] != self.today:
+            lines = [line for one in self._appliances() for line in self._rated(one)]
+            self._rated_lines = (self.today, lines)
+        return self._rated_lines[1]
+
+    def _changed(self, job: str | None = None) -> None:
+        super()._changed(job)
+        self._rated_lines = None
 
     def _rated(self, one: Appliance) -> list[LeakRateLine]:
         """A line for each regulation that binds; one without a threshold where none does."""
