@@ -38,6 +38,7 @@ from tests.mutants import Mutant, mutants
 ROOT = Path(__file__).resolve().parents[1]
 MUTATED = ("calc", "rules")
 TESTS = ("tests/calc", "tests/rules", "tests/outside", "tests/units")
+SLOW_TO_COLLECT = "tests/outside/"
 # Slow to import and free of anything of ours that is mutated: imported once, before the forks.
 AHEAD = (
     *("numpy", "scipy.stats", "pint", "chemicals", "iapws", "teqp", "_pytest.junitxml"),
@@ -78,16 +79,22 @@ class Baseline:
         lines = self.of_line.get(str(mutant.module), {})
         changed = range(mutant.first, mutant.last + 1) if mutant.in_function else ()
         found = {test for line in changed for test in lines.get(line, ()) if test}
-        if not found:  # what runs as the module is imported is seen by who imports it as well
-            found = {
-                test
-                for path in _modules([])
-                if path == mutant.module or _named(mutant.module) in path.read_text("utf-8")
-                for tests in self.of_line.get(str(path), {}).values()
-                for test in tests
-                if test
-            }
-        return sorted(found, key=lambda test: self.seconds[test])
+        return sorted(found or self._importing(mutant.module), key=lambda test: self.seconds[test])
+
+    def _importing(self, module: Path) -> set[str]:
+        """Tests that see what runs as a module is imported: those of it and of who imports it."""
+        name = _named(module)
+        found = {
+            test
+            for path in _modules([])
+            if path == module or name in path.read_text("utf-8")
+            for tests in self.of_line.get(str(path), {}).values()
+            for test in tests
+            if test
+        }
+        files = {test.split("::")[0] for test in self.seconds}
+        by_name = {file for file in files if name in (ROOT / file).read_text("utf-8")}
+        return found | {test for test in self.seconds if test.split("::")[0] in by_name}
 
 
 class _Only:
@@ -163,14 +170,24 @@ def baseline(folder: Path) -> Baseline:
     return made
 
 
-def _verdict(mutant: Mutant, tests: Sequence[str], seconds: int) -> str:
+def _verdict(mutant: Mutant, known: Baseline) -> str:
+    """Whether a test fails on the mutant: those slow to collect are asked only if no other does."""
+    tests = known.tests_for(mutant)
+    near = [test for test in tests if not test.startswith(SLOW_TO_COLLECT)]
+    far = [test for test in tests if test.startswith(SLOW_TO_COLLECT)]
+    results = (_tried(mutant, part, known) for part in (near, far) if part)
+    return next(
+        (result for result in results if result != SURVIVED), SURVIVED if tests else UNTESTED
+    )
+
+
+def _tried(mutant: Mutant, tests: Sequence[str], known: Baseline) -> str:
     """Whether one of the tests fails on the mutant, found out in a forked process."""
-    if not tests:
-        return UNTESTED
     if (child := os.fork()) == 0:
         os.setsid()
         _quiet()
-        signal.alarm(seconds)  # its default ends the process, even in native code
+        # The alarm's default ends the process, even in native code.
+        signal.alarm(int(30 + 3 * sum(known.seconds[test] for test in tests)))
         sys.meta_path.insert(0, _Mutated(mutant))
         files = sorted({test.split("::")[0] for test in tests})
         os._exit(int(pytest.main([*PYTEST, *files], plugins=[_Only(tests)])))
@@ -186,7 +203,7 @@ def _control(module: Path, known: Baseline) -> None:
     """A module as it is must survive, or what kills its mutants is the run itself."""
     code = module.read_text("utf-8")
     same = Mutant(module, 1, 1, in_function=False, kind="none", before="", after="", code=code)
-    if (result := _verdict(same, known.tests_for(same), 600)) == KILLED:
+    if (result := _verdict(same, known)) not in (SURVIVED, UNTESTED):
         raise SystemExit(f"Expected {module.name} to pass unchanged; it was {result}.")
 
 
@@ -236,9 +253,8 @@ def run(parts: Sequence[str], out: Path, again: Path | None) -> list[dict[str, s
             name = str(mutant.module.relative_to(ROOT))
             if before is not None and not before[name, mutant.kind, mutant.before, mutant.after]:
                 continue
-            tests, begun = known.tests_for(mutant), time.monotonic()
-            patience = int(20 + 3 * sum(known.seconds[test] for test in tests))
-            result = _verdict(mutant, tests, patience)
+            begun = time.monotonic()
+            result = _verdict(mutant, known)
             row = (name, mutant.first, result, f"{time.monotonic() - begun:.1f}")
             shown = (*row, mutant.kind, mutant.before, mutant.after)
             results.append(dict(zip(FIELDS, map(str, shown), strict=True)))

@@ -11,6 +11,11 @@ def test_that_a_hose_of_given_volume_needs_no_bore() -> None:
     assert found.m_as("g") == pytest.approx(23.8, abs=0.05)
 
 
+# By hand: 0.25 g of a charge of half a gram is half of it.
+def test_that_the_smallest_charge_has_its_share_too() -> None:
+    assert share_of_charge(hose=Q(0.25, "g"), nameplate=Q(0.5, "g")).m_as("percent") == 50
+
+
 @pytest.mark.parametrize("grams", [0, -85])
 def test_that_a_share_of_no_charge_is_refused(grams: float) -> None:
     with pytest.raises(OutsideDomain, match="nameplate charge above zero"):

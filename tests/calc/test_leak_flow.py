@@ -80,10 +80,21 @@ def test_that_a_gas_has_a_mass_a_viscosity_and_no_pressure_below_zero() -> None:
     for impossible in (gas(0, 5e5, 1e-5), gas(102, 5e5, 0), gas(-102, 5e5, 1e-5)):
         with pytest.raises(OutsideDomain, match="molar masses and viscosities above zero"):
             range_from(air, impossible)
-    for side in (gas(102, -1, 1e-5), gas(102, 5e5, 1e-5, outside=-1)):
+    for side in (gas(102, -0.5, 1e-5), gas(102, 5e5, 1e-5, outside=-0.5)):
         with pytest.raises(OutsideDomain, match="none of them below zero"):
             range_from(air, side)
     assert range_from(air, gas(102, 0, 1e-5, outside=5e5))[0] > 0  # vacuum itself is a pressure
+
+
+# By hand: hydrogen's 2 g/mol and an imaginary half of it; 1 Pa across the hole; half a kelvin.
+def test_that_small_figures_are_figures() -> None:
+    assert a_year(1e-6, 0.5, 20) == pytest.approx(a_year(1e-6, 1, 20) / 2)
+    assert a_year(1e-6, 1, -272.65) == pytest.approx(a_year(1e-6, 1, -272.15) * 2)
+    across = gas(28, 101_326, 1.8e-5)
+    assert range_from(across, gas(0.5, 101_326, 1.8e-5))[1] == pytest.approx(a_year(1e-6, 0.5, 20))
+    doubt, volume = Q(1, "Pa"), Q(1, "m**3")
+    found = smallest_leak(expanded_uncertainty=doubt, volume=volume, time=Q(0.5, "s"))
+    assert found.m_as(FLOW) == 2
 
 
 @given(st.floats(1e-12, 1), st.floats(1, 500))

@@ -66,6 +66,10 @@ def test_that_the_missing_check_is_named() -> None:
     assert "failed its check before" in detector_check(before=False, after=True).reason
 
 
+def test_that_the_one_check_made_is_not_named_as_missing() -> None:
+    assert "not checked before the" in detector_check(before=None, after=True).reason
+
+
 def said(molar: float, bar: float | None, *, wind: bool = False) -> list[str]:
     found = advice(
         molar_mass=Q(molar, "g/mol"),
@@ -80,6 +84,15 @@ def test_that_heavy_gases_are_sought_low_and_light_ones_high() -> None:
     # Molar masses: propane 44.1, ammonia 17.03 g/mol; air 28.96 (ISO 2533).
     assert said(44.1, 8) == ["Search low first, below each joint."]
     assert said(17.03, 8) == ["Search above each joint first."]
+    # Carbon monoxide's 28.01 is just below the air's, 29.5 just above.
+    assert said(28.01, 8) == ["Search above each joint first."]
+    assert said(29.5, 8) == ["Search low first, below each joint."]
+
+
+# Two bar over the air is our own choice of what drives enough out.
+@pytest.mark.parametrize(("pascal", "enough"), [(300_000, True), (299_999.5, False)])
+def test_that_two_bar_gauge_are_enough(pascal: float, *, enough: bool) -> None:
+    assert (len(said(44.1, pascal / 1e5)) == 1) is enough
 
 
 def test_that_wind_and_low_pressure_are_spoken_of() -> None:

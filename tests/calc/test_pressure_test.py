@@ -110,6 +110,67 @@ def test_that_the_verdict_says_what_it_could_see_where_volume_and_time_are_known
     assert found.smallest_leak.m_as("mbar * L / s") == pytest.approx(0.0099, rel=0.02)
 
 
+def test_that_a_volume_alone_or_a_time_alone_tells_no_smallest_leak() -> None:
+    assert held(31, volume=Q(5, "L")).smallest_leak is None
+    assert held(31, time=Q(24, "hour")).smallest_leak is None
+
+
+def test_that_one_density_alone_is_the_ideal_law() -> None:
+    known, unknown = (
+        State(Q(31, "bar"), Q(20, "degC"), REAL_START),
+        State(Q(30, "bar"), Q(10, "degC")),
+    )
+    for start, end in ((known, unknown), (unknown, known)):
+        ideal = ideal_pressure(
+            start_pressure=start.pressure,
+            start_temperature=start.temperature,
+            end_temperature=end.temperature,
+        )
+        assert expected_pressure(start=start, end=end) == ideal
+        found = judge(
+            start=start, end=end, gauge_resolution=Q(1, "Pa"), thermometer=Q(0, "delta_degC")
+        )
+        assert found.ideal
+        plain = judge(
+            start=State(start.pressure, start.temperature),
+            end=State(end.pressure, end.temperature),
+            gauge_resolution=Q(1, "Pa"),
+            thermometer=Q(0, "delta_degC"),
+        )
+        assert found.expanded_uncertainty == plain.expanded_uncertainty
+
+
+# By hand: with the same temperature and no doubt but a step of 0.01 Pa, half a pascal is a drop.
+@pytest.mark.parametrize(("end", "word"), [(-0.5, PressureWord.LEAKS), (0.5, PressureWord.ROSE)])
+def test_that_a_small_drop_is_one_where_the_doubt_is_smaller(
+    end: float, word: PressureWord
+) -> None:
+    found = judge(
+        start=State(Q(1e5, "Pa"), Q(20, "degC")),
+        end=State(Q(1e5 + end, "Pa"), Q(20, "degC")),
+        gauge_resolution=Q(0.01, "Pa"),
+        thermometer=Q(0, "delta_degC"),
+    )
+    assert found.word is word
+
+
+# By hand: thin gas and cold gas are gas; at constant volume pressure goes with temperature.
+def test_that_little_pressure_and_density_and_cold_are_reckoned_with() -> None:
+    found = ideal_pressure(
+        start_pressure=Q(0.5, "Pa"),
+        start_temperature=Q(0.5, "kelvin"),
+        end_temperature=Q(0.25, "kelvin"),
+    )
+    assert found.m_as("Pa") == pytest.approx(0.25)
+    thin = State(Q(0.5, "Pa"), Q(0.5, "kelvin"), Q(0.5, "kg/m**3"))
+    thinner = State(Q(0.5, "Pa"), Q(0.25, "kelvin"), Q(0.25, "kg/m**3"))
+    assert expected_pressure(start=thin, end=thinner).m_as("Pa") == pytest.approx(1)
+    doubt = drop_uncertainty(
+        start=thin, end=thinner, gauge_resolution=Q(0, "Pa"), thermometer=Q(0.1, "delta_degC")
+    )
+    assert doubt.m_as("Pa") == pytest.approx(2**0.5 * 0.5 * 0.1 / 0.5)
+
+
 def test_that_a_pressure_above_the_lowest_design_pressure_is_refused() -> None:
     sides = {"low side": Q(10, "bar"), "high side": Q(28, "bar")}
     check_test_pressure(planned=Q(10, "bar"), design_pressures=sides)

@@ -193,6 +193,16 @@ def test_that_a_level_is_judged_by_pressure(kilopascal: float | None, word: str,
     assert (found.word, found.by) == (word, by)
 
 
+def test_that_less_than_a_kilogram_has_its_share() -> None:
+    found = result(
+        need(small=True),
+        charge=Q(0.5, "kg"),
+        recovered=Q(0.45, "kg"),
+        absolute_pressure=None,
+    )
+    assert (found.word, found.by) == ("met", "share")
+
+
 def test_that_a_charge_of_zero_has_no_share() -> None:
     found = result(need(small=True), charge=grams(0), recovered=grams(0), absolute_pressure=None)
     assert found.share is None
