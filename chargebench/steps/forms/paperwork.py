@@ -39,7 +39,7 @@ SUPPORT = Form(
                     choices=tuple(MAKERS_READINGS),
                     hint="Held against today's; a figure of another kind stands in words below.",
                 ),
-                Field("what", "What, or under which conditions", example="box at -20 °C"),
+                Field("what", "In words", example="box at -20 °C"),
                 Field("expected", "Expected", required=True, example="6 K, or 5 to 8 K"),
                 Field("tolerance", "Tolerance, either side", example="1.5 K"),
                 Field("given_by", "Given by", example="service sheet, support line"),
