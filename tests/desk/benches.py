@@ -1,9 +1,13 @@
 """Two benches of one invented shop: the shop's own, and one begun from its chain file."""
 
+import io
 from pathlib import Path
 
-from chargebench.desk import Desk
+from chargebench.desk import Desk, signable
+from chargebench.errors import ChainFileRefused
 from tests.desk import shops
+
+NOON = shops.at("2026-11-25", "12:00")
 
 
 def shop_and_bench(folder: Path, letter: str = "D") -> tuple[Desk, Desk]:
@@ -27,3 +31,17 @@ def pass_on(source: Desk, target: Desk, folder: Path, **which: object) -> Path:
     source.hand_over(chain, **which)  # type: ignore[arg-type]
     target.take_over(chain)
     return chain
+
+
+def try_bytes(desk: Desk, content: bytes) -> str:
+    """Offer bytes as a chain file: why they were refused, or nothing where they were taken in.
+
+    What a fuzzer calls. Anything but a refusal is a crash; a refusal must leave all as it was.
+    """
+    before = desk.reading.heads()
+    try:
+        desk.ledger.take_over(io.BytesIO(content), "P-01", NOON, name="fuzz", check=signable.check)
+    except ChainFileRefused as refusal:
+        assert desk.reading.heads() == before
+        return str(refusal)
+    return ""
