@@ -51,6 +51,7 @@ class Content(Records):
             cylinders=tuple(self.cylinders()),
             leak_rates=tuple(self.leak_rates()),
             due=tuple(self.due()),
+            unaccounted=self.unaccounted(since, until),
             retention=tuple(self.retention()),
             flags=tuple(self.all_flags()),
             verification=(

@@ -13,6 +13,8 @@ from chargebench.desk.views import UsageTotal
 from chargebench.errors import StorageRefused
 from chargebench.flags import Flag
 from chargebench.ledger import Checkpoint, Entry, Filters, UsageRow, Verification
+from chargebench.reports import UnaccountedLine
+from chargebench.reports.unaccounted import unaccounted
 from chargebench.steps import NOTHING, STEPS, answer
 
 UsageKey = tuple[int, int, int]
@@ -67,6 +69,19 @@ class Records(DueDates):
                 total = replace(total, **{column: getattr(total, column) + row.mass_mg})
             months[row.month] = total
         return dict(sorted(months.items()))
+
+    def unaccounted(
+        self, since: date | None = None, until: date | None = None
+    ) -> tuple[UnaccountedLine, ...]:
+        """What nobody can account for in a period, by refrigerant, against what was charged."""
+        start, end = day_start(since), day_end(until)
+        rows = (
+            row
+            for place in ("difference", "atmosphere")
+            for row in self.reading.usage(start, end, Filters(place=place))
+        )
+        totals = self.usage_totals(since, until)
+        return unaccounted(rows, {total.refrigerant: total.charged_mg for total in totals})
 
     def entries(
         self,

@@ -12,6 +12,7 @@ from chargebench.reports.content import (
     Tick,
 )
 from chargebench.reports.dated import DueLine, LeakRateAt, LeakRateLine, RetentionLine
+from chargebench.reports.unaccounted import UnaccountedLine
 
 __all__ = [
     "AuditContent",
@@ -24,4 +25,5 @@ __all__ = [
     "RetentionLine",
     "StepRecord",
     "Tick",
+    "UnaccountedLine",
 ]

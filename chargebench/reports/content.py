@@ -7,6 +7,7 @@ from datetime import date, datetime
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
 from chargebench.reports.dated import DueLine, LeakRateLine, RetentionLine
+from chargebench.reports.unaccounted import UnaccountedLine
 from chargebench.rules import ChecklistLine, RuleSet
 from chargebench.steps import NOT_WORKED, Answers, Case, Figure, Typed, Worked
 
@@ -121,6 +122,7 @@ class AuditContent:
     leak_rates: tuple[LeakRateLine, ...] = ()
     due: tuple[DueLine, ...] = ()
     retention: tuple[RetentionLine, ...] = ()
+    unaccounted: tuple[UnaccountedLine, ...] = ()
     flags: tuple[Flag, ...] = ()  # all that stand, those of jobs among them
     verification: tuple[str, ...] = ()
 

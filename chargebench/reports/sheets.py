@@ -11,6 +11,7 @@ from chargebench.reports import (
     sheets_moved,
     sheets_registers,
     sheets_tests,
+    sheets_unaccounted,
 )
 from chargebench.reports.content import AuditContent
 from chargebench.reports.table import Table
@@ -23,6 +24,7 @@ ORDER = (
     "Jobs",
     "Refrigerants",
     "Totals by month",
+    "Unaccounted",
     "Balances",
     "Cylinders",
     "Equipment",
@@ -55,6 +57,7 @@ def tables(content: AuditContent) -> Iterator[Table]:
     yield sheets_ledger.transfers(content, totals)
     yield sheets_ledger.totals_by_month(totals)
     yield sheets_ledger.totals_by_refrigerant(content, totals)
+    yield sheets_unaccounted.unaccounted(content)
     yield sheets_ledger.balances(content, totals)
     yield sheets_front.summary(content, totals)
     yield sheets_jobs.jobs(content, totals)

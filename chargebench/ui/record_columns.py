@@ -1,12 +1,13 @@
 """Columns of the Records area's views: usage, totals, flags, leak rates, entries."""
 
-from collections.abc import Container, Mapping, Sequence
+from collections.abc import Callable, Container, Mapping, Sequence
 from datetime import date
 
 from chargebench import sources
 from chargebench.desk import Desk, DueLine, LeakRateLine, UsageRow, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
+from chargebench.reports import UnaccountedLine
 from chargebench.reports.dated import DONE
 from chargebench.steps import REGISTERS, STEPS
 from chargebench.ui.rowtable import Column
@@ -65,6 +66,29 @@ def total_columns(desk: Desk) -> Sequence[Column[UsageTotal]]:
         Column("Released or lost", lambda row: mass(row.released_mg, system), right=True),
         Column("Returned", lambda row: mass(row.returned_mg, system), right=True),
         Column("Differences", lambda row: mass(row.difference_mg, system), right=True),
+    )
+
+
+def unaccounted_columns(desk: Desk) -> Sequence[Column[UnaccountedLine]]:
+    """What nobody can account for, by refrigerant, against what was charged."""
+
+    def figure(head: str, milligrams: Callable[[UnaccountedLine], int]) -> Column[UnaccountedLine]:
+        return Column(head, lambda line: mass(milligrams(line), desk.units), right=True)
+
+    return (
+        Column("Refrigerant", lambda line: line.refrigerant, least=4),
+        figure("Unaccounted", lambda line: line.unaccounted_mg),
+        Column(
+            "of what was charged",
+            lambda line: "" if line.share is None else f"{100 * line.share:.1f} %",
+            right=True,
+        ),
+        figure("Found missing", lambda line: line.missing_mg),
+        figure("Found over", lambda line: line.over_mg),
+        figure("Presumed lost", lambda line: line.lost_mg),
+        figure("Charged", lambda line: line.used_mg),
+        figure("Released where allowed", lambda line: line.released_mg),
+        figure("Left in hoses", lambda line: line.hoses_mg),
     )
 
 

@@ -24,7 +24,16 @@ from chargebench.ui.record_columns import (
     leak_words,
     usage_columns,
 )
-from chargebench.ui.records_page import DUE, EMPTY, ENTRIES, FLAGS, LEAKS, USAGE, RecordsPage
+from chargebench.ui.records_page import (
+    DUE,
+    EMPTY,
+    ENTRIES,
+    FLAGS,
+    LEAKS,
+    UNACCOUNTED,
+    USAGE,
+    RecordsPage,
+)
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.rowtable import PAGE
 from chargebench.ui.settling import open_decision
@@ -90,7 +99,7 @@ class RecordsArea(RecordsPage):
         self._stale = False
         self._pause.stop()
         view, period, filters = self.view, self.period.period, self.period.filters
-        self.period.narrow(period=view in (USAGE, ENTRIES), rest=view == USAGE)
+        self.period.narrow(period=view in (USAGE, ENTRIES, UNACCOUNTED), rest=view == USAGE)
         desk = self._desk
         if view == USAGE:
             self.usage.columns = tuple(usage_columns(desk))
@@ -150,7 +159,9 @@ class RecordsArea(RecordsPage):
         if self._errand is not None:
             self._stale = True  # read again when it is done
             return
-        self._errand, self._working_on = Errand(self._desk, _WORK[view]), view
+        period = self.period.period
+        work = _WORK.get(view, lambda desk, _: desk.unaccounted(period.since, period.until))
+        self._errand, self._working_on = Errand(self._desk, work), view
         self._errand.done.connect(self._worked_out)
         self._errand.refused.connect(self._say)
         self._errand.finished.connect(self._over)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
 from chargebench.desk import Desk, DueLine, LeakRateLine, UsageRow, UsageTotal
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
+from chargebench.reports import UnaccountedLine
 from chargebench.ui import theme
 from chargebench.ui.entry_detail import EntryDetail
 from chargebench.ui.fieldrow import wrapped
@@ -27,14 +28,15 @@ from chargebench.ui.record_columns import (
     leak_columns,
     struck,
     total_columns,
+    unaccounted_columns,
     usage_columns,
 )
 from chargebench.ui.rowtable import RowModel, RowView
 from chargebench.ui.turning import Turning, row_of, scrolled
 
-VIEWS = ("Usage", "Flags", "Leak rates", "Due dates", "Entries")
-USAGE, FLAGS, LEAKS, DUE, ENTRIES = range(5)
-_LETTERS = ("Usa&ge", "Fl&ags", "&Leak rates", "&Due dates", "E&ntries")
+VIEWS = ("Usage", "Flags", "Leak rates", "Due dates", "Entries", "Unaccounted")
+USAGE, FLAGS, LEAKS, DUE, ENTRIES, UNACCOUNTED = range(6)
+_LETTERS = ("Usa&ge", "Fl&ags", "&Leak rates", "&Due dates", "E&ntries", "&Unaccounted")
 EMPTY = (
     (
         "No mass moved in this period. Each gram received, charged, recovered or returned stands "
@@ -50,6 +52,7 @@ EMPTY = (
         "requalifications and certificates stand here by their day."
     ),
     "Nothing was signed in this period. Choose another.",
+    "Nothing was charged in this period, and nothing was missed.",
 )
 LOW_EMS = 28
 _TOTALS_SHARE = 0.4  # of the page's height, at most
@@ -70,6 +73,7 @@ class RecordsPage(QWidget):
         self.entries.struck = lambda entry: entry.id in self.undone
         self.usage.struck = struck
         self.entry = EntryDetail(desk)
+        self.unaccounted: RowModel[UnaccountedLine] = RowModel(unaccounted_columns(desk))
         self.totals: RowModel[UsageTotal] = RowModel(total_columns(desk))
         self.period = PeriodBar(desk)
         self.export_panel = ExportPanel(desk)
@@ -105,6 +109,7 @@ class RecordsPage(QWidget):
             self.leaks,
             self.due,
             self.entries,
+            self.unaccounted,
         )
         self.tables = [
             RowView(self._models[place], name, lines=2 if place == FLAGS else 1)

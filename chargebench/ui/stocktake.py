@@ -194,6 +194,7 @@ class StockTakePage(QWidget):
             self.gross.put(line.gross)
             self.gross.setFocus()
             return
+        self.table.selectRow(self.model.rows.index(line))
         more = "more" if line.weighing.difference_mg > 0 else "less"
         size = mass(abs(line.weighing.difference_mg), self._desk.units)
         self.reason.ask(
