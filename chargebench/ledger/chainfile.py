@@ -33,12 +33,14 @@ from chargebench.ledger.shopfile import BENCH
 
 VERSION = 1
 LINE_MOST = 2_000_000  # bytes; as much as a whole job file may have
+PARTS_MOST = 200_000  # brackets in a line: what is parsed takes thirty times the room of its text
 CHAINS_MOST = 1_000
 NUMBER_MOST = 10**12
 TEXT_MOST = 1_000  # characters of an id, a kind, a name
 BEGINS = b'{"chargebench_chain":'
 _HASH = re.compile(r"[0-9a-f]{64}")
 _UNREADABLE = (msgspec.MsgspecError, ValueError, TypeError, RecursionError, PostingRefused)
+_AT_MOST = f"A line of a chain file has at most {LINE_MOST} bytes and {PARTS_MOST} brackets."
 _COPY = "Copy it again from where it came from, without opening it in an editor."
 
 
@@ -110,19 +112,16 @@ class Signed:
 
 
 def line(value: Head | EntryLine | End) -> bytes:
-    """A line of a chain file.
-
-    Raises
-    ------
-    ChainFileRefused
-        Longer than a line may be.
-    """
+    """A line of a chain file; refused where it would be more than one may be."""
     written = _ENCODER.encode(value) + b"\n"
-    if len(written) > LINE_MOST:
-        raise ChainFileRefused(
-            f"A line of a chain file has at most {LINE_MOST} bytes; {len(written)} would be needed."
-        )
+    if not _fits(written):
+        raise ChainFileRefused(f"An entry is too large to be handed over. {_AT_MOST}")
     return written
+
+
+def _fits(content: bytes) -> bool:
+    parts = content.count(b"[") + content.count(b"{")
+    return len(content) <= LINE_MOST and parts <= PARTS_MOST
 
 
 @contextmanager
@@ -194,8 +193,8 @@ class ChainFile:
             content = self._stream.readline(LINE_MOST + 1)
         except OSError as problem:
             raise self._refusal(f"The file can not be read on: {problem.strerror}.") from problem
-        if len(content) > LINE_MOST:
-            raise self._refusal(f"No line of a chain file is longer than {LINE_MOST} bytes.")
+        if not _fits(content):
+            raise self._refusal(_AT_MOST)
         if not content.endswith(b"\n"):
             raise ChainFileRefused(
                 f"The file ends in the middle; it was cut short. {_COPY}"
