@@ -72,8 +72,10 @@ def rehashed(lines: list[bytes], at: int, edit: Callable[[list[Any]], None]) -> 
     Written from the published line format alone: what a forger with a SHA-256 tool would do.
     """
     entry = json.loads(lines[at])["entry"]
+    bench, head = entry[2], json.loads(lines[0])
+    (chain,) = (each for each in head["chains"] if each["bench"] == bench)
+    follows = bytes.fromhex(chain["previous_hash"])
     edit(entry)
-    bench, follows = entry[2], None
     for place in range(1, len(lines) - 1):
         line = json.loads(lines[place])
         if line["entry"][2] != bench:
@@ -81,14 +83,9 @@ def rehashed(lines: list[bytes], at: int, edit: Callable[[list[Any]], None]) -> 
         if place >= at:
             content = entry if place == at else line["entry"]
             text = json.dumps(content, ensure_ascii=False, separators=(",", ":")).encode()
-            assert follows is not None or content[3] == 1
-            digest = hashlib.sha256((follows or bytes(32)) + text).hexdigest()
+            digest = hashlib.sha256(follows + text).hexdigest()
             lines[place] = b'{"hash":"%s","entry":%s}\n' % (digest.encode(), text)
             line["hash"] = digest
         follows = bytes.fromhex(line["hash"])
-    head = json.loads(lines[0])
-    for each in head["chains"]:
-        if each["bench"] == bench:
-            assert follows is not None
-            each["hash"] = follows.hex()
+    chain["hash"] = follows.hex()
     lines[0] = json.dumps(head, separators=(",", ":")).encode() + b"\n"
