@@ -27,6 +27,7 @@ from dataclasses import dataclass, field
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from pathlib import Path
 from types import CodeType
+from typing import Any
 
 import coverage
 import hypothesis
@@ -45,12 +46,20 @@ AHEAD = (
     *("chargebench.fluids", "chargebench.units"),
 )
 PYTEST = (
-    *("-q", "-x", "-c", str(ROOT / "pyproject.toml"), "--rootdir", str(ROOT)),
+    *("-q", "-x", "--tb=no", "-c", str(ROOT / "pyproject.toml"), "--rootdir", str(ROOT)),
     *("-o", "addopts=", "--import-mode=importlib", "--hypothesis-profile=mutation"),
     *("-p", "no:cacheprovider", "-p", "no:xdist", "-p", "no:cov", "-p", "no:pytest-qt"),
     *("-W", "ignore::pytest.PytestConfigWarning"),  # options of plugins left out
     *("-W", "ignore::pytest.PytestAssertRewriteWarning"),  # imported ahead
 )
+# The same examples each time, few, and none made simpler: that one fails is all we ask.
+FEW_EXAMPLES: Any = {
+    "deadline": None,
+    "max_examples": 25,
+    "derandomize": True,
+    "database": None,
+    "phases": (hypothesis.Phase.explicit, hypothesis.Phase.generate),
+}
 KILLED, SURVIVED, ENDLESS, UNTESTED = "killed", "survived", "endless", "no test"
 FIELDS = ("module", "line", "result", "seconds", "kind", "before", "after")
 
@@ -238,9 +247,7 @@ def run(parts: Sequence[str], out: Path, again: Path | None) -> list[dict[str, s
         out.open("w", encoding="utf-8", newline="") as file,
     ):
         sys.dont_write_bytecode, sys.pycache_prefix = False, str(Path(folder, "bytecode"))
-        hypothesis.settings.register_profile(
-            "mutation", deadline=None, max_examples=25, derandomize=True, database=None
-        )
+        hypothesis.settings.register_profile("mutation", **FEW_EXAMPLES)
         for needed in AHEAD:
             importlib.import_module(needed)
         gc.freeze()  # pytest sweeps the garbage twice a run; what stands now need not be swept
