@@ -7,6 +7,7 @@ surroundings once.
 import os
 import sys
 import tempfile
+from collections.abc import Iterator
 from pathlib import Path
 
 import hypothesis
@@ -64,6 +65,15 @@ def sample_shop(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = tmp_path_factory.mktemp("sample") / "sample.chargebench"
     sample.build(path).close()
     return path
+
+
+@pytest.fixture(scope="session")
+def postgres() -> Iterator[str]:
+    """Address of the superuser of a real PostgreSQL, started for this session."""
+    from tests.postgres import server
+
+    with server.started() as admin:
+        yield admin
 
 
 def pytest_unconfigure() -> None:

@@ -18,6 +18,7 @@ from chargebench.ledger.entry import (
     new_id,
 )
 from chargebench.ledger.handover import HANDED_OVER, TakenOver
+from chargebench.ledger.place import Address, Place, place_of
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance, HistoryRow
@@ -36,6 +37,7 @@ __all__ = [
     "OPEN_TO_CLOSED",
     "REGISTERS",
     "SAME",
+    "Address",
     "Balance",
     "Chain",
     "Checkpoint",
@@ -48,6 +50,7 @@ __all__ = [
     "Kept",
     "Ledger",
     "NewEntry",
+    "Place",
     "Problem",
     "Reader",
     "Rescued",
@@ -65,6 +68,7 @@ __all__ = [
     "mass_words",
     "new_id",
     "pair_id",
+    "place_of",
     "rescue",
     "restore",
 ]

@@ -13,7 +13,7 @@ from sqlalchemy import Connection, delete, func, select
 from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import ShopFileRefused, StorageRefused
-from chargebench.ledger import backup, dialect, schema
+from chargebench.ledger import backup, dialect, schema, sqlite
 from chargebench.ledger.entry import now_text
 
 OPEN, RESTORED = "open_since", "restored_at"  # keys of what a file says of itself
@@ -78,19 +78,19 @@ def check_whole(path: Path, connection: Connection, *, had_wal: bool) -> None:
 def say_open(connection: Connection) -> None:
     """Write into the file itself, not its WAL alone, that it is open from now on."""
     with suppress(DBAPIError):  # a full disk must not keep the bench from its book
-        dialect.begin_writing(connection)
+        sqlite.begin_writing(connection)
         with connection.begin():
             connection.execute(_SAY, {"key": OPEN, "value": now_text()})
-        dialect.checkpoint(connection)
+        sqlite.checkpoint(connection)
 
 
 def say_closed(connection: Connection) -> None:
     """Take that back; what was recorded is in the file before it is closed."""
     with suppress(DBAPIError):
-        dialect.begin_writing(connection)
+        sqlite.begin_writing(connection)
         with connection.begin():
             connection.execute(delete(schema.about).where(schema.about.c.key == OPEN))
-        dialect.checkpoint(connection)
+        sqlite.checkpoint(connection)
 
 
 def copies_beside(path: Path, connection: Connection) -> list[str]:
@@ -111,8 +111,8 @@ def copies_beside(path: Path, connection: Connection) -> list[str]:
 def _compared(other: Path, connection: Connection) -> list[str]:
     """How another file stands to this one; nothing if it is not of this shop, or is behind it."""
     try:
-        dialect.check_header(other)
-        engine = dialect.engine(other, writing=False, mode=dialect.untouched(other))
+        sqlite.check_header(other)
+        engine = sqlite.engine(other, writing=False, mode=sqlite.untouched(other))
         try:
             with engine.connect() as copy, copy.begin():
                 if _about(copy).get("shop") != _about(connection).get("shop"):

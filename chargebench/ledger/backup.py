@@ -9,7 +9,7 @@ from pathlib import Path
 from sqlalchemy import Connection, func, select
 
 from chargebench.errors import ShopFileRefused
-from chargebench.ledger import dialect, schema
+from chargebench.ledger import schema, sqlite
 
 KEEP = 10
 ROTATED = re.compile(r"\d{8}T\d{12}Z-entry-(\d+)\.chargebench")
@@ -47,12 +47,12 @@ def write(connection: Connection, target: Path) -> Path:
     half = target.with_name(target.name + ".new")
     try:
         remove(half)
-        dialect.copy_into(connection, half)
+        sqlite.copy_into(connection, half)
         settle(half)
         half.replace(target)
         settle_folder(target.parent)
-    except (OSError, *dialect.ERRORS) as problem:
-        reason = getattr(problem, "strerror", None) or dialect.says(problem) or str(problem)
+    except (OSError, *sqlite.ERRORS) as problem:
+        reason = getattr(problem, "strerror", None) or sqlite.says(problem) or str(problem)
         raise ShopFileRefused(f"The backup {target} can not be written: {reason}.") from problem
     finally:
         with suppress(OSError):
@@ -61,7 +61,7 @@ def write(connection: Connection, target: Path) -> Path:
 
 
 def _folder(path: Path) -> Path:
-    folder = dialect.backup_folder(path)
+    folder = sqlite.backup_folder(path)
     try:
         folder.mkdir(exist_ok=True)
     except OSError as problem:
@@ -108,7 +108,7 @@ def made(rotated: Path) -> tuple[datetime, int]:
 
 def backups(path: Path) -> list[Path]:
     """Rotated backups of a shop file, newest first."""
-    folder = dialect.backup_folder(path)
+    folder = sqlite.backup_folder(path)
     if not folder.is_dir():
         return []
     return sorted((f for f in folder.iterdir() if ROTATED.fullmatch(f.name)), reverse=True)

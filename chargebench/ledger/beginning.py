@@ -5,7 +5,7 @@ from datetime import datetime
 from pathlib import Path
 
 from chargebench.errors import ChainFileRefused, ShopFileRefused
-from chargebench.ledger import backup, chainfile, dialect
+from chargebench.ledger import backup, chainfile, sqlite
 from chargebench.ledger.book import Ledger
 from chargebench.ledger.entry import NewEntry
 
@@ -44,7 +44,7 @@ def begin(
             ledger.take_over(
                 source, "", happened_at, name=source.name, check=check, progress=progress
             )
-        dialect.alone(half)  # folds what waits beside it into the one file
+        sqlite.alone(half)  # folds what waits beside it into the one file
         backup.settle(half)
         half.replace(path)
         backup.settle_folder(path.parent)

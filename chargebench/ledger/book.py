@@ -1,16 +1,14 @@
 """The ledger of one shop: what is recorded, and the questions one may ask of it."""
 
-from collections.abc import Callable, Iterable, Iterator, Mapping
-from contextlib import contextmanager
+from collections.abc import Callable, Iterable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 from types import MappingProxyType
 from typing import Any, BinaryIO, Self
 
 from sqlalchemy import Connection, delete
-from sqlalchemy.exc import DBAPIError
 
-from chargebench.errors import PassphraseRefused, ShopFileRefused, StorageRefused
+from chargebench.errors import PassphraseRefused, ShopFileRefused
 from chargebench.ledger import (
     astray,
     backup,
@@ -31,32 +29,40 @@ from chargebench.ledger.entry import (
     now_text,
     payload_text,
 )
-from chargebench.ledger.reader import Reader
+from chargebench.ledger.place import Place, place_of
+from chargebench.ledger.writing import Writing
 
 NO_TOLERANCE: Mapping[str, int] = MappingProxyType({})
 _KEEP_TYPED = dialect.put(schema.typed)
 _PUT_ABOUT = dialect.put(schema.about)
 
 
-class Ledger(Reader):
-    """A shop file open for recording; belongs to the thread that opened it."""
+class Ledger(Writing):
+    """A shop open for recording; belongs to the thread that opened it."""
 
     backup_refused: str | None = None  # why no backup was kept at opening, to be shown
     copies_beside: tuple[str, ...] = ()  # further files of this shop, and what to do with them
-    _opened: astray.Identity | None = None  # which file stood at the path
 
     @classmethod
-    def create(cls, path: Path | str, bench: str = "B") -> Self:
-        """Make a shop file for a bench and open it."""
-        shopfile.create(Path(path), bench)
-        return cls.open(path, backups=0)
+    def create(cls, place: Place | str, bench: str = "B") -> Self:
+        """Make a shop for a bench, as a file or on a server, and open it."""
+        place = place_of(place)
+        if isinstance(place, Path):
+            shopfile.create(place, bench)
+        else:
+            from chargebench.ledger import server  # with its driver, which a file does without
+
+            server.make(place, bench)
+        return cls.open(place, backups=0)
 
     @classmethod
-    def open(cls, path: Path | str, *, backups: int = backup.KEEP) -> Self:
-        """Open a shop file, keeping a rotated backup if it changed; none if `backups` is 0."""
-        path = Path(path)
-        had_wal = astray.has_wal(path)
-        ledger = cls(path, *shopfile.connect(path, writing=True))
+    def open(cls, place: Place | str, *, backups: int = backup.KEEP) -> Self:
+        """Open a shop, of a file keeping a rotated backup if it changed and `backups` is not 0."""
+        place = place_of(place)
+        if not isinstance(place, Path):  # its copies and backups are the server's
+            return cls(place, *shopfile.connect(place, writing=True))
+        had_wal = astray.has_wal(place)
+        ledger = cls(place, *shopfile.connect(place, writing=True))
         ledger._look_around(had_wal=had_wal)
         if backups:
             try:
@@ -93,41 +99,18 @@ class Ledger(Reader):
         self._about |= said
 
     @classmethod
-    def mend_guards(cls, path: Path | str, by: str, happened_at: datetime) -> Entry:
+    def mend_guards(cls, place: Place | str, by: str, happened_at: datetime) -> Entry:
         """Put back append-only guards that another tool took away, and record that it was so."""
-        path = Path(path)
-        ledger = cls(path, *shopfile.connect(path, writing=True, guarded=False))
+        place = place_of(place)
+        ledger = cls(place, *shopfile.connect(place, writing=True, guarded=False))
         with ledger, ledger._writing() as connection:
-            missing = dialect.missing_guards(connection)
+            own = dialect.of(connection)
+            missing = own.missing_guards(connection)
             if not missing:
-                raise ShopFileRefused(f"{path} has all its guards; there is nothing to mend.")
-            dialect.put_back_guards(connection, missing)
+                raise ShopFileRefused(f"{place} has all its guards; there is nothing to mend.")
+            own.put_back_guards(connection, missing)
             new = NewEntry("guards-mended", by, happened_at, {"missing": missing})
             return posting.record(connection, ledger.bench, new, NO_TOLERANCE)
-
-    @contextmanager
-    def together(self) -> Iterator[None]:
-        """Record several entries, all or none; what is read meanwhile sees those before it."""
-        with self._writing():
-            yield
-
-    @contextmanager
-    def _writing(self) -> Iterator[Connection]:
-        if self._connection.in_transaction():  # within `together`, which ends the transaction
-            with self._connection.begin_nested():  # a refusal caught there still leaves no row
-                yield self._connection
-            return
-        dialect.begin_writing(self._connection)
-        try:
-            with self._connection.begin():
-                yield self._connection
-                if self._opened is not None:
-                    astray.check_there(self.path, self._opened)
-        except DBAPIError as problem:
-            said = dialect.says(problem)
-            if said is None:
-                raise
-            raise StorageRefused(f"Nothing was recorded in {self.path}: {said}.") from problem
 
     def post(
         self,
@@ -141,18 +124,26 @@ class Ledger(Reader):
         `may_overdraw_mg` is how far below zero each cylinder may go: its weighing tolerance.
         `signs` names the open step whose typed text goes with the same commit.
         """
-        with self._writing() as connection:
-            entry = posting.record(connection, self.bench, new, may_overdraw_mg)
+
+        def work(connection: Connection) -> Entry:
+            entry = self._record(connection, new, may_overdraw_mg)
             if signs is not None:
                 self._forget(connection, str(entry.job), signs)
             return entry
+
+        return self._once((new.id,), work)
 
     def post_all(
         self, new: Iterable[NewEntry], *, may_overdraw_mg: Mapping[str, int] = NO_TOLERANCE
     ) -> list[Entry]:
         """Record several entries in order, all or none."""
-        with self._writing() as connection:
-            return [posting.record(connection, self.bench, each, may_overdraw_mg) for each in new]
+        several = list(new)
+        return self._once(
+            [each.id for each in several],
+            lambda connection: [
+                self._record(connection, each, may_overdraw_mg) for each in several
+            ],
+        )
 
     def put_row(
         self,
@@ -179,9 +170,13 @@ class Ledger(Reader):
         id: str | None = None,  # noqa: A002
     ) -> Entry:
         """Record the reversal of an entry: its transfers turned round, with a reason."""
-        with self._writing() as connection:
-            new = posting.reversal(connection, entry_id, by, happened_at, reason, id or new_id())
-            return posting.record(connection, self.bench, new, may_overdraw_mg)
+        own_id = id or new_id()
+
+        def work(connection: Connection) -> Entry:
+            new = posting.reversal(connection, entry_id, by, happened_at, reason, own_id)
+            return self._record(connection, new, may_overdraw_mg)
+
+        return self._once((own_id,), work)
 
     def set_passphrase(
         self, person: str, passphrase: str, *, by: str, happened_at: datetime
@@ -190,9 +185,12 @@ class Ledger(Reader):
         digest = passphrases.hashed(passphrase)  # before the file is locked for writing
         set_at = moment_text(happened_at.astimezone(UTC))
         new = NewEntry(passphrases.SET, by, happened_at, {"person": person, "set_at": set_at})
-        with self._writing() as connection:
+
+        def work(connection: Connection) -> Entry:
             passphrases.put(connection, passphrases.Kept(person, digest, set_at))
-            return posting.record(connection, self.bench, new, NO_TOLERANCE)
+            return self._record(connection, new, NO_TOLERANCE)
+
+        return self._once((new.id,), work)
 
     def try_passphrase(self, person: str, passphrase: str, at: datetime) -> None:
         """Hold a passphrase against the one set; wrong ones are counted in the file.

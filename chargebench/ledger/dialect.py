@@ -1,55 +1,118 @@
-"""Everything that is SQLite's own: connecting, locking, guards, upserts, errors, whole-file copies.
+"""What differs between the databases, behind one interface, and the statements both read alike.
 
-The rest of the ledger is plain SQLAlchemy Core.
+A shop file is SQLite's, a shop on a server PostgreSQL's; which one is chosen here, by the place of
+the shop or by the connection, and nowhere else.
 """
 
-import sqlite3
-from contextlib import suppress
-from pathlib import Path
-from typing import Any
+from collections.abc import Iterable
+from typing import Any, Protocol
 
-from sqlalchemy import ColumnElement, Connection, Engine, and_, create_engine, event
-from sqlalchemy.dialects.sqlite import Insert, insert
-from sqlalchemy.exc import DBAPIError
-from sqlalchemy.pool import NullPool
+from sqlalchemy import (
+    ColumnElement,
+    Connection,
+    Engine,
+    Table,
+    TextClause,
+    and_,
+    cast,
+    func,
+    text,
+)
 
-from chargebench.errors import ShopFileRefused
-from chargebench.ledger import schema
+from chargebench.ledger import schema, sqlite
+from chargebench.ledger.place import Address, Place
 
-APPLICATION_ID = 0x63686267  # "chbg", in the file's header
-BUSY_SECONDS = 5.0
-ERRORS = (DBAPIError, sqlite3.Error)
-_MAGIC = b"SQLite format 3\x00"
-_BEGIN = "chargebench.begin"
-
-GUARDS: dict[str, str] = {
-    f"{table}_no_{act}": (
-        f"CREATE TRIGGER {table}_no_{act} BEFORE {act.upper()} ON {table} "
-        f"BEGIN SELECT RAISE(ABORT, '{table} is append-only'); END"
-    )
-    for table in ("entry", "transfer", "checkpoint", "picture")
-    for act in ("update", "delete")
-}
-
-# Built once: what each balance row gains, and what it then holds.
-_gain = insert(schema.balance)
-ADD_TO_BALANCE = _gain.on_conflict_do_update(
-    index_elements=[schema.balance.c.place, schema.balance.c.refrigerant],
-    set_={"mass_mg": schema.balance.c.mass_mg + _gain.excluded.mass_mg},
-).returning(schema.balance.c.mass_mg)
+ERRORS = sqlite.ERRORS  # SQLAlchemy's own around every driver's, and SQLite's bare ones
 
 
-def put(table: Any) -> Insert:
+class Dialect(Protocol):
+    """What each database does in its own way."""
+
+    def engine(self, place: Any, /, *, writing: bool) -> Engine:
+        """Engine over one shop; refuses in words what is none."""
+
+    def freshen(self, connection: Connection, /) -> None:
+        """Let go of a connection that broke while nothing was asked of it."""
+
+    def begin_writing(self, connection: Connection, /) -> None:
+        """Let the next transaction write, and read what others have recorded just before."""
+
+    def let_readers_in(self, connection: Connection, /) -> None:
+        """Let readers and the writer work side by side from now on."""
+
+    def hold(self, connection: Connection, names: Iterable[str], /) -> None:
+        """Keep other benches from what is named until the transaction ends."""
+
+    def version(self, connection: Connection, /) -> int:
+        """Schema of the shop."""
+
+    def set_version(self, connection: Connection, number: int, /) -> None:
+        """Note the schema of the shop."""
+
+    def about(self, connection: Connection, /) -> dict[str, str]:
+        """What the shop says of itself, and under `bench` which bench records from here."""
+
+    def lacks(self, key: str, /) -> str:
+        """What it means, and what to do, when the shop does not say that of itself."""
+
+    def missing_guards(self, connection: Connection, /) -> list[str]:
+        """Append-only guards that are not there as they were made."""
+
+    def put_back_guards(self, connection: Connection, names: list[str], /) -> None:
+        """Make guards anew that are missing or not as they were made."""
+
+    def damage(self, connection: Connection, /) -> list[str]:
+        """What the database itself finds wrong with its pages."""
+
+    def says(self, problem: BaseException, /) -> str | None:
+        """What went wrong and what can be done; None if neither storage nor server is at fault."""
+
+    def gone(self, problem: BaseException, /) -> bool:
+        """Whether a connection to a server was lost or could not be made."""
+
+
+def at(place: Place) -> Dialect:
+    """The dialect of a shop by where it is."""
+    return _postgres() if isinstance(place, Address) else sqlite
+
+
+def of(connection: Connection) -> Dialect:
+    """The dialect of an open shop."""
+    return _postgres() if connection.dialect.name == "postgresql" else sqlite
+
+
+def _postgres() -> Dialect:
+    from chargebench.ledger import postgres  # its driver costs a bench with a file 100 ms
+
+    return postgres
+
+
+def put(table: Table) -> TextClause:
     """Statement that writes a row whether or not its key is there."""
-    statement = insert(table)
+    names = [column.name for column in table.columns]
     keys = [column.name for column in table.primary_key]
-    rest = {c.name: statement.excluded[c.name] for c in table.columns if c.name not in keys}
-    return statement.on_conflict_do_update(index_elements=keys, set_=rest)
+    rest = ", ".join(f"{name} = excluded.{name}" for name in names if name not in keys)
+    return text(
+        f"INSERT INTO {table.name} ({', '.join(names)}) "  # noqa: S608  names of our own tables
+        f"VALUES ({', '.join(f':{name}' for name in names)}) "
+        f"ON CONFLICT ({', '.join(keys)}) DO UPDATE SET {rest}"
+    )
 
 
-def put_new(table: Any) -> Insert:
+def rows_of(columns: Iterable[str], count: int) -> tuple[str, list[str]]:
+    """The values of so many rows as a statement takes them, and the names of the parameters."""
+    rows = [[f"{column}_{row}" for column in columns] for row in range(count)]
+    written = ", ".join(f"({', '.join(f':{name}' for name in row)})" for row in rows)
+    return written, [name for row in rows for name in row]
+
+
+def put_new(table: Table) -> TextClause:
     """Statement that writes a row where none of its keys is there yet."""
-    return insert(table).on_conflict_do_nothing()
+    names = [column.name for column in table.columns]
+    return text(
+        f"INSERT INTO {table.name} ({', '.join(names)}) "  # noqa: S608
+        f"VALUES ({', '.join(f':{name}' for name in names)}) ON CONFLICT DO NOTHING"
+    )
 
 
 def starts_with(column: ColumnElement[str], prefix: str) -> ColumnElement[bool]:
@@ -59,181 +122,6 @@ def starts_with(column: ColumnElement[str], prefix: str) -> ColumnElement[bool]:
     return and_(column >= prefix, column < prefix[:-1] + chr(ord(prefix[-1]) + 1))
 
 
-def check_header(path: Path) -> None:
-    """Refuse what is not a shop file before SQLite touches it."""
-    try:
-        with path.open("rb") as file:
-            header = file.read(100)
-    except FileNotFoundError as problem:
-        raise ShopFileRefused(
-            f"There is no file {path}. Check the path, or make a new shop."
-        ) from problem
-    except OSError as problem:
-        raise ShopFileRefused(
-            f"{path} can not be read ({problem.strerror}). Check the path and your rights to it."
-        ) from problem
-    stamp = int.from_bytes(header[68:72], "big")
-    if not header.startswith(_MAGIC) or stamp != APPLICATION_ID:
-        raise ShopFileRefused(
-            f"{path} is not a shop file. Choose the file this program made, or a backup of it "
-            f"from the folder {backup_folder(path).name}."
-        )
-
-
-def backup_folder(path: Path) -> Path:
-    """Folder beside a shop file in which its backups are kept."""
-    return path.with_name(path.name + "-backups")
-
-
-def _connect(path: Path, *, writing: bool, mode: str) -> sqlite3.Connection:
-    connection = sqlite3.connect(
-        f"{path.absolute().as_uri()}?mode={mode}",
-        uri=True,
-        timeout=BUSY_SECONDS,
-        isolation_level=None,  # BEGIN is ours to choose
-    )
-    try:
-        for pragma in ("foreign_keys=ON", "recursive_triggers=ON", "trusted_schema=OFF"):
-            connection.execute(f"PRAGMA {pragma}")
-        if writing:
-            # In WAL mode NORMAL loses acknowledged entries when the power fails; FULL does not.
-            connection.execute("PRAGMA synchronous=FULL")
-            connection.execute("PRAGMA journal_size_limit=16777216")
-        else:
-            connection.execute("PRAGMA query_only=ON")
-    except BaseException:
-        connection.close()
-        raise
-    return connection
-
-
-def engine(path: Path, *, writing: bool, mode: str = "rw") -> Engine:
-    """Engine over one shop file; each connection it gives is really opened and really closed."""
-    made = create_engine(
-        "sqlite+pysqlite://",
-        creator=lambda: _connect(path, writing=writing, mode=mode),
-        poolclass=NullPool,
-    )
-
-    @event.listens_for(made, "begin")
-    def _begin(connection: Connection) -> None:
-        connection.exec_driver_sql(connection.info.pop(_BEGIN, "BEGIN"))
-
-    return made
-
-
-def begin_writing(connection: Connection) -> None:
-    """Let the next transaction take the write lock at once, so what it reads can not go stale."""
-    connection.info[_BEGIN] = "BEGIN IMMEDIATE"
-
-
-def pragma(connection: Connection, name: str) -> Any:
-    """Value of a pragma, or what setting it answered."""
-    answer = connection.exec_driver_sql(f"PRAGMA {name}")
-    return answer.scalar() if answer.returns_rows else None
-
-
-def use_wal(connection: Connection) -> None:
-    """Let readers and the writer work side by side; a pragma that no transaction may hold."""
-    raw = connection.connection.driver_connection
-    assert isinstance(raw, sqlite3.Connection)
-    try:
-        raw.execute("PRAGMA journal_mode=WAL").close()
-    except sqlite3.Error as problem:
-        raise DBAPIError("PRAGMA journal_mode=WAL", None, problem) from problem
-
-
-def checkpoint(connection: Connection) -> None:
-    """Write what waits in the WAL into the file, as far as nobody has to be waited for."""
-    raw = connection.connection.driver_connection
-    assert isinstance(raw, sqlite3.Connection)
-    raw.execute("PRAGMA wal_checkpoint(PASSIVE)").close()
-
-
-def untouched(path: Path) -> str:
-    """How to open a file so that nothing is made beside it: not even by looking at it.
-
-    Without a WAL that waits to be read, SQLite may take the file for one that nobody changes.
-    """
-    waiting = path.with_name(f"{path.name}-wal")
-    return "ro" if waiting.exists() and waiting.stat().st_size else "ro&immutable=1"
-
-
-def missing_guards(connection: Connection) -> list[str]:
-    """Append-only guards that are not there as they were made."""
-    rows = connection.exec_driver_sql("SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'")
-    there = {name: " ".join(str(sql).split()) for name, sql in rows}
-    return [name for name, sql in GUARDS.items() if there.get(name) != sql]
-
-
-def put_back_guards(connection: Connection, names: list[str]) -> None:
-    """Make guards anew that are missing or not as they were made."""
-    for name in names:
-        connection.exec_driver_sql(f"DROP TRIGGER IF EXISTS {name}")
-        connection.exec_driver_sql(GUARDS[name])
-
-
-def damage(connection: Connection) -> list[str]:
-    """What SQLite itself finds wrong with the file's pages."""
-    rows = connection.exec_driver_sql("PRAGMA quick_check(20)").scalars().all()
-    return [] if rows == ["ok"] else [" ".join(str(row).split()) for row in rows]
-
-
-def copy_into(connection: Connection, target: Path) -> None:
-    """Copy the whole file through SQLite's backup interface; the copy stands alone."""
-    source = connection.connection.driver_connection
-    assert isinstance(source, sqlite3.Connection)
-    copy = sqlite3.connect(target, isolation_level=None)
-    try:
-        source.backup(copy)
-        copy.execute("PRAGMA journal_mode=DELETE")
-        with suppress(sqlite3.OperationalError):  # a file of another program has no such table
-            copy.execute("DELETE FROM about WHERE key = 'open_since'")  # the copy is not
-    finally:
-        copy.close()
-
-
-def error_name(problem: BaseException) -> str:
-    """SQLite's own name of an error, for example SQLITE_FULL."""
-    inner = problem.orig if isinstance(problem, DBAPIError) else problem
-    return str(getattr(inner, "sqlite_errorname", "") or "")
-
-
-_READ_ONLY = (
-    "it or its folder can not be written to. Move it to a folder you may write in, "
-    "or change its rights"
-)
-_DAMAGED = (
-    "it is damaged. Restore the newest backup, the present file is kept aside; or bring what can "
-    "be read of both into a new file: chargebench rescue --shop OLD --out NEW"
-)
-_FULL = "the disk is full. Free some space and do it again"
-_SAYS = {
-    "SQLITE_FULL": _FULL,
-    "SQLITE_IOERR_SHMSIZE": _FULL,  # no room for what stands beside an open file
-    "SQLITE_BUSY": "another program is writing to it. Close that window or tool and do it again",
-    "SQLITE_LOCKED": "another program holds it locked. Close that program and do it again",
-    "SQLITE_READONLY": _READ_ONLY,
-    "SQLITE_CANTOPEN": _READ_ONLY,
-    "SQLITE_CORRUPT": _DAMAGED,
-    "SQLITE_NOTADB": _DAMAGED,
-    "SQLITE_IOERR": "the disk does not answer as it should. Check the disk and its cable",
-}
-
-
-def says(problem: BaseException) -> str | None:
-    """What went wrong with the file and what can be done; None if it is no fault of the file."""
-    name = error_name(problem)
-    return next((text for start, text in _SAYS.items() if name.startswith(start)), None)
-
-
-def alone(path: Path) -> bool:
-    """Whether nobody else has the file open; folds what waits in the WAL into the file."""
-    connection = sqlite3.connect(path, timeout=0.2, isolation_level=None)
-    try:
-        connection.execute("PRAGMA journal_mode=DELETE")
-    except sqlite3.Error as problem:
-        return not error_name(problem).startswith(("SQLITE_BUSY", "SQLITE_LOCKED"))
-    finally:
-        connection.close()
-    return True
+def total(mass_mg: ColumnElement[int]) -> ColumnElement[int]:
+    """Sum of masses as a whole number; PostgreSQL would widen it to a decimal."""
+    return cast(func.sum(mass_mg), schema.Whole)

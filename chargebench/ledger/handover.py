@@ -67,6 +67,7 @@ def take_over(
         A file that is not whole and sound, of another shop, that begins after what is known here,
         or that holds another entry than the one that stands here.
     """
+    posting.hold_shop(connection)
     taking = _Taking(connection, file, taker, check)
     taking.begin()
     for count, signed in enumerate(file.entries(), 1):

@@ -3,10 +3,11 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
+from functools import cache
 from typing import Any
 
 import msgspec
-from sqlalchemy import Connection, bindparam, select, update
+from sqlalchemy import Connection, bindparam, null, select, text, update
 
 from chargebench.errors import AlreadyRecorded, NotReversible, Overdrawn, WrongRefrigerant
 from chargebench.ledger import dialect, projection, sameness, schema
@@ -23,9 +24,23 @@ from chargebench.ledger.entry import (
     payload_text,
 )
 from chargebench.ledger.prepared import Prepared
-from chargebench.ledger.reading import head, one_entry
+from chargebench.ledger.reading import one_entry
 
-_KNOWN = Prepared(select(schema.entry.c.position).where(schema.entry.c.id == bindparam("id_is")))
+# Whether the entry stands already, and which ids name one thing: one question, asked at each post.
+_LOOK = Prepared(
+    select(schema.entry.c.id, null().label("decision"))
+    .where(schema.entry.c.id == bindparam("id_is"))
+    .union_all(
+        select(null(), schema.register_row.c.content).where(
+            schema.register_row.c.register == bindparam("register_is")
+        )
+    )
+)
+_CHAIN = Prepared(
+    select(schema.head.c.number, schema.head.c.hash)
+    .where(schema.head.c.bench == bindparam("bench_is"))
+    .with_for_update()
+)
 _SET_HEAD = Prepared(
     update(schema.head)
     .where(schema.head.c.bench == bindparam("bench_is"))
@@ -35,8 +50,29 @@ _PUT_ENTRY = Prepared(
     schema.entry.insert().returning(schema.entry.c.position),
     [column.name for column in schema.entry.c if column.name != "position"],
 )
-_PUT_TRANSFER = Prepared(schema.transfer.insert(), [column.name for column in schema.transfer.c])
-_ADD_TO_BALANCE = Prepared(dialect.ADD_TO_BALANCE, ["place", "refrigerant", "mass_mg"])
+_LINE = [column.name for column in schema.transfer.c]
+_GAIN = ["place", "refrigerant", "mass_mg"]
+
+
+@cache
+def _put_transfers(count: int) -> tuple[Prepared, list[str]]:
+    values, names = dialect.rows_of(_LINE, count)
+    written = f"INSERT INTO transfer ({', '.join(_LINE)}) VALUES {values}"  # noqa: S608
+    return Prepared(text(written)), names
+
+
+@cache
+def _add_to_balances(count: int) -> tuple[Prepared, list[str]]:
+    """What balances gain, and what they then hold: no bench reads while another writes."""
+    values, names = dialect.rows_of(_GAIN, count)
+    written = (
+        f"INSERT INTO balance ({', '.join(_GAIN)}) VALUES {values} "  # noqa: S608
+        "ON CONFLICT (place, refrigerant) DO UPDATE SET "
+        "mass_mg = balance.mass_mg + excluded.mass_mg RETURNING place, refrigerant, mass_mg"
+    )
+    return Prepared(text(written)), names
+
+
 _OTHERS = Prepared(
     select(schema.balance.c.refrigerant, schema.balance.c.mass_mg).where(
         schema.balance.c.place == bindparam("place_is"),
@@ -54,7 +90,11 @@ def record(
     """Record an entry, or give back the one that already stands under its id."""
     if new.kind == "job-opened" and new.job is None:
         new = replace(new, job=new.id)
-    if _KNOWN.run(connection, {"id_is": new.id}).first() is not None:
+    if new.kind == sameness.SAME:  # moves balances that any bench may be moving
+        hold_shop(connection)
+    last, previous = hold_chain(connection, bench)
+    found = _LOOK.run(connection, {"id_is": new.id, "register_is": sameness.SAME}).all()
+    if any(row[0] is not None for row in found):
         standing = one_entry(connection, new.id)
         assert standing is not None
         return _same(standing, new)
@@ -64,10 +104,10 @@ def record(
         projection.check_reversal(connection, new)
     elif new.kind in projection.ROW_KINDS:
         projection.check_row(new.kind, new.payload)
-    last, previous = head(connection, bench)
     entry, position = _append(connection, bench, new, number=last + 1, previous=previous)
     if new.transfers:
-        _move(connection, new.transfers, may_overdraw_mg)
+        names = sameness.names_of(row[1] for row in found)
+        _move(connection, new.transfers, names, may_overdraw_mg)
     projection.apply(
         connection,
         new,
@@ -76,6 +116,21 @@ def record(
         recorded_at=entry.recorded_at.isoformat(timespec="milliseconds"),
     )
     return entry
+
+
+def hold_chain(connection: Connection, bench: str) -> tuple[int, bytes]:
+    """Number and hash of a bench's last entry; nobody adds to its chain until this has ended.
+
+    It comes before anything is looked at: whoever else posts for this bench has ended by then.
+    """
+    number, digest = _CHAIN.run(connection, {"bench_is": bench}).one()
+    return number, digest
+
+
+def hold_shop(connection: Connection) -> None:
+    """Let no other bench post until this has ended, for what is about the whole shop."""
+    table = schema.head
+    connection.execute(select(table.c.bench).order_by(table.c.bench).with_for_update()).all()
 
 
 def reversal(
@@ -121,6 +176,7 @@ def _completed(connection: Connection, bench: str, new: NewEntry) -> NewEntry:
         return replace(new, payload={**new.payload, "number": number})
     if new.kind in projection.ROW_KINDS:
         register, row_id = str(new.payload.get("register")), str(new.payload.get("id"))
+        dialect.of(connection).hold(connection, [f"{register}:{row_id}"])
         before = projection.row_content(connection, register, row_id)
         return replace(new, payload={**new.payload, "before": before})
     return new
@@ -153,10 +209,10 @@ def write(
     row["previous_hash"], row["hash"] = hashes
     row["happened_us"] = microseconds(happened_at)
     position: int = _PUT_ENTRY.run(connection, row).scalar_one()
-    names = [column.name for column in schema.MASS_LINE]
-    for count, line in enumerate(lines):
-        mass_line = dict(zip(names, line, strict=True))
-        _PUT_TRANSFER.run(connection, {"entry": position, "line": count, **mass_line})
+    if lines:
+        statement, names = _put_transfers(len(lines))
+        given = [value for count, line in enumerate(lines) for value in (position, count, *line)]
+        statement.run(connection, dict(zip(names, given, strict=True)))
     return position
 
 
@@ -178,12 +234,16 @@ def _recorded(values: tuple[Any, ...], new: NewEntry, previous: bytes, digest: b
 
 
 def _move(
-    connection: Connection, transfers: tuple[Transfer, ...], may_overdraw_mg: Mapping[str, int]
+    connection: Connection,
+    transfers: tuple[Transfer, ...],
+    names: sameness.Names,
+    may_overdraw_mg: Mapping[str, int],
 ) -> None:
     """Move the running balances, then hold what they now say against what a cylinder can hold."""
-    names = sameness.read(connection)
     allowed = {names.get(place, place): mass for place, mass in may_overdraw_mg.items()}
     gains, filled = turnover(transfers, names)
+    if filled:  # before any balance is locked, so benches never wait for each other in a ring
+        dialect.of(connection).hold(connection, [place for place, _ in filled])
     for place, refrigerant, gain, left in move(connection, gains):
         if gain < 0 and place.startswith("cylinder:") and left < -allowed.get(place, 0):
             raise Overdrawn(
@@ -215,9 +275,15 @@ def move(
     connection: Connection, gains: Mapping[tuple[str, str], int]
 ) -> Iterator[tuple[str, str, int, int]]:
     """Move the running balances; each with its gain and what is then left."""
-    for (place, refrigerant), gain in sorted(gains.items()):  # one order, so benches never deadlock
-        row = {"place": place, "refrigerant": refrigerant, "mass_mg": gain}
-        yield place, refrigerant, gain, _ADD_TO_BALANCE.run(connection, row).scalar_one()
+    ordered = sorted(gains.items())  # one order, so benches never deadlock
+    if not ordered:
+        return
+    statement, names = _add_to_balances(len(ordered))
+    given = [value for key, gain in ordered for value in (*key, gain)]
+    rows = statement.run(connection, dict(zip(names, given, strict=True)))
+    left = {(place, refrigerant): mass_mg for place, refrigerant, mass_mg in rows}
+    for (place, refrigerant), gain in ordered:
+        yield place, refrigerant, gain, left[place, refrigerant]
 
 
 def check_content(connection: Connection, place: str, refrigerant: str) -> None:

@@ -28,6 +28,10 @@ _ROW = Prepared(
     )
 )
 _JOB = Prepared(select(schema.job).where(schema.job.c.id == bindparam("id_is")))
+# As it stays until the entry is recorded, whatever other benches do.
+_JOB_HELD = Prepared(
+    select(schema.job).where(schema.job.c.id == bindparam("id_is")).with_for_update(key_share=True)
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,9 +108,10 @@ def check_job(connection: Connection, new: NewEntry) -> None:
         if new.kind in JOB_KINDS:
             raise UnknownJob(f"An entry “{new.kind}” names its job.")
         return
-    job = find_job(connection, new.job)
-    if job is None:
+    row = _JOB_HELD.run(connection, {"id_is": new.job}).first()
+    if row is None:
         raise UnknownJob("There is no such job in this shop; open the job first.")
+    job = as_job(row)
     if job.state == "closed" and new.kind not in OPEN_TO_CLOSED:
         raise JobClosed(
             f"Job {job.number} is closed. Reopen it with a reason, or record a follow-up."
@@ -124,6 +129,7 @@ def reversal_of(connection: Connection, entry_id: str) -> str | None:
 def check_reversal(connection: Connection, new: NewEntry) -> None:
     """Refuse a reversal that is not exactly the turned transfers of one unreversed entry."""
     original = new.payload.get("reverses")
+    dialect.of(connection).hold(connection, [f"reversal:{original}"])
     row = connection.execute(
         select(schema.entry.c.position, schema.entry.c.kind, schema.entry.c.number).where(
             schema.entry.c.id == original

@@ -1,4 +1,4 @@
-"""Read-only questions to a shop file, for a second connection in another thread or process."""
+"""Read-only questions to a shop, for a second connection in another thread or process."""
 
 from collections.abc import Callable, Collection, Iterator, Sequence
 from contextlib import contextmanager
@@ -10,10 +10,11 @@ from typing import Any, Self
 from sqlalchemy import Connection, Engine, select
 from sqlalchemy.exc import DBAPIError
 
-from chargebench.errors import PostingRefused, ShopFileRefused
+from chargebench.errors import PostingRefused, ServerGone, ShopFileRefused
 from chargebench.ledger import (
     backup,
     chainfile,
+    dialect,
     handout,
     passphrases,
     projection,
@@ -24,6 +25,7 @@ from chargebench.ledger import (
 )
 from chargebench.ledger import usage as usage_log
 from chargebench.ledger.entry import Entry
+from chargebench.ledger.place import Place, place_of
 from chargebench.ledger.projection import Job
 from chargebench.ledger.reading import Balance, HistoryRow, Key
 from chargebench.ledger.scan import Checkpoint
@@ -34,34 +36,35 @@ ALL = Filters()
 
 
 class Reader:
-    """A shop file open for reading; belongs to the thread that opened it."""
+    """A shop open for reading; belongs to the thread that opened it."""
 
-    def __init__(self, path: Path, engine: Engine, connection: Connection) -> None:
-        self.path = path
+    server_gone = False  # whether the server did not answer when last asked
+
+    def __init__(self, place: Place, engine: Engine, connection: Connection) -> None:
+        self.place = place
         self._engine = engine
         self._connection = connection
         try:
             with connection.begin():
-                rows = connection.execute(select(schema.about.c.key, schema.about.c.value))
-                self._about: dict[str, str] = {row.key: row.value for row in rows}
+                self._about = dialect.of(connection).about(connection)
         except DBAPIError as problem:
             self.close()
             raise ShopFileRefused(
-                f"{path} is damaged: it does not say whose it is. Restore the newest backup."
+                f"{place} is damaged: it does not say whose it is. Restore the newest backup."
             ) from problem
 
     @classmethod
-    def open_reading(cls, path: Path | str, *, guarded: bool = True) -> "Reader":
-        """Open a shop file for reading; without `guarded` also one that lost its guards."""
-        path = Path(path)
-        return Reader(path, *shopfile.connect(path, writing=False, guarded=guarded))
+    def open_reading(cls, place: Place | str, *, guarded: bool = True) -> "Reader":
+        """Open a shop for reading; without `guarded` also one that lost its guards."""
+        place = place_of(place)
+        return Reader(place, *shopfile.connect(place, writing=False, guarded=guarded))
 
     def reader(self) -> "Reader":
         """Second, read-only connection; call it in the thread that will use it."""
-        return Reader.open_reading(self.path)
+        return Reader.open_reading(self.place)
 
     def close(self) -> None:
-        """Close the file; a second time does nothing."""
+        """Close the shop; a second time does nothing."""
         self._connection.close()
         self._engine.dispose()
 
@@ -77,13 +80,34 @@ class Reader:
         self.close()
 
     @property
+    def path(self) -> Path:
+        """The shop's file, for what only a file has: backups beside it.
+
+        Raises
+        ------
+        ShopFileRefused
+            The shop is kept on a server.
+        """
+        if isinstance(self.place, Path):
+            return self.place
+        raise ShopFileRefused(
+            f"{self.place} is kept on a server, and so are its backups: whoever looks after the "
+            "server makes and restores them. What an export writes here is kept beside them."
+        )
+
+    @property
     def bench(self) -> str:
-        """The bench that records in this file."""
+        """The bench that records from here."""
         return self._said("bench")
 
     @property
+    def records(self) -> bool:
+        """Whether a bench records from here; an officer's login only reads."""
+        return "bench" in self._about
+
+    @property
     def shop_id(self) -> str:
-        """The id this shop file was given when it was made."""
+        """The id this shop was given when it was made."""
         return self._said("shop")
 
     @property
@@ -93,9 +117,7 @@ class Reader:
 
     def _said(self, key: str) -> str:
         if key not in self._about:
-            raise ShopFileRefused(
-                f"{self.path} is damaged: it does not say its {key}. Restore the newest backup."
-            )
+            raise ShopFileRefused(f"{self.place} {dialect.at(self.place).lacks(key)}")
         return self._about[key]
 
     @contextmanager
@@ -103,8 +125,20 @@ class Reader:
         if self._connection.in_transaction():  # within `Ledger.together`: sees what it recorded
             yield self._connection
             return
-        with shopfile.refusing(self.path), self._connection.begin():
+        with self._watching(), self._connection.begin():
             yield self._connection
+
+    @contextmanager
+    def _watching(self) -> Iterator[None]:
+        """Say in words what goes wrong, and note whether the server answers."""
+        try:
+            with shopfile.refusing(self.place):
+                dialect.of(self._connection).freshen(self._connection)
+                yield
+        except ServerGone:
+            self.server_gone = True
+            raise
+        self.server_gone = False
 
     def entry(self, entry_id: str) -> Entry:
         """The entry under an id."""
@@ -291,7 +325,8 @@ class Reader:
 
         `progress` is told how many of how many entries are done; what it raises stops the check.
         """
-        return verify(self._connection, progress, checkpoints)
+        with self._watching():
+            return verify(self._connection, progress, checkpoints)
 
     def backup_to(self, path: Path | str) -> Path:
         """Copy the whole shop file to a path through SQLite's backup interface."""

@@ -200,7 +200,7 @@ def history(connection: Connection, place: str, before: Key | None, limit: int) 
     if before is not None:
         query = query.where(key < before)
         newer = (
-            select(lines.c.refrigerant, func.sum(lines.c.signed_mg))
+            select(lines.c.refrigerant, dialect.total(lines.c.signed_mg))
             .where(key >= before)
             .group_by(lines.c.refrigerant)
         )

@@ -14,7 +14,7 @@ from sqlalchemy import Connection, insert, select
 from sqlalchemy.exc import DBAPIError
 
 from chargebench.errors import ShopFileRefused
-from chargebench.ledger import astray, backup, dialect, posting, schema, shopfile
+from chargebench.ledger import astray, backup, dialect, posting, schema, shopfile, sqlite
 from chargebench.ledger.entry import NewEntry, mass_words
 from chargebench.ledger.projection import search_words
 from chargebench.ledger.scan import Scan
@@ -78,8 +78,8 @@ def rescue(old: Path | str, out: Path | str, happened_at: datetime) -> Rescued:
         backup.settle(half)
         half.replace(out)
         backup.settle_folder(out.parent)
-    except (OSError, *dialect.ERRORS) as problem:
-        reason = getattr(problem, "strerror", None) or dialect.says(problem) or str(problem)
+    except (OSError, *sqlite.ERRORS) as problem:
+        reason = getattr(problem, "strerror", None) or sqlite.says(problem) or str(problem)
         raise ShopFileRefused(f"{out} can not be written: {reason}.") from problem
     finally:
         with suppress(OSError):

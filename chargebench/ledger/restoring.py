@@ -1,5 +1,6 @@
 """Put a backup in the place of a shop file; the present file is kept aside."""
 
+from collections.abc import Mapping
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime
@@ -8,9 +9,10 @@ from pathlib import Path
 from sqlalchemy import Connection, func, select
 
 from chargebench.errors import ShopFileRefused
-from chargebench.ledger import astray, backup, dialect, schema
+from chargebench.ledger import astray, backup, dialect, schema, sqlite
 from chargebench.ledger.entry import now_text
 from chargebench.ledger.migrations import STEPS
+from chargebench.ledger.place import Place, place_of
 from chargebench.ledger.shopfile import refusing
 
 
@@ -68,48 +70,85 @@ def going_back(path: Path | str, copy: Path | str) -> GoingBack:
         The copy is no shop file that can be read.
     """
     path, copy = Path(path), Path(copy)
-    dialect.check_header(copy)
-    engine = dialect.engine(copy, writing=False, mode=dialect.untouched(copy))
+    sqlite.check_header(copy)
+    engine = sqlite.engine(copy, writing=False, mode=sqlite.untouched(copy))
     try:
         with refusing(copy), engine.connect() as connection, connection.begin():
-            ids = set(connection.execute(select(schema.entry.c.id)).scalars())
-            newest = select(func.max(schema.typed.c.kept_at))
-            typed_until = connection.execute(newest).scalar() or ""
+            found = _Held.of(connection)
+            try:
+                return _left_out(path, found, connection)
+            except ShopFileRefused:
+                return GoingBack(found.entries, None, None)
     finally:
         engine.dispose()
+
+
+@dataclass(frozen=True, slots=True)
+class _Held:
+    """What a file holds, as far as comparing takes it."""
+
+    heads: Mapping[str, tuple[int, bytes]]
+    entries: int
+    typed_until: str
+
+    @classmethod
+    def of(cls, connection: Connection) -> "_Held":
+        """Read it."""
+        count = connection.execute(select(func.count()).select_from(schema.entry)).scalar_one()
+        heads = connection.execute(select(schema.head))
+        newest = connection.execute(select(func.max(schema.typed.c.kept_at))).scalar()
+        return cls({row[0]: (row[1], row[2]) for row in heads}, count, newest or "")
+
+
+def _left_out(path: Path, found: _Held, copy: Connection) -> GoingBack:
+    sqlite.check_header(path)
+    engine = sqlite.engine(path, writing=False)
+    table = schema.entry
     try:
-        dialect.check_header(path)
-        present = dialect.engine(path, writing=False)
-        try:
-            with refusing(path), present.connect() as connection, connection.begin():
-                return _left_out(connection, ids, typed_until)
-        finally:
-            present.dispose()
-    except ShopFileRefused:
-        return GoingBack(len(ids), None, None)
+        with refusing(path), engine.connect() as present, present.begin():
+            typed = select(func.count()).where(schema.typed.c.kept_at > found.typed_until)
+            kept_since = present.execute(typed).scalar_one()
+            if all(_has(present, bench, *head) for bench, head in found.heads.items()):
+                lost = _Held.of(present).entries - found.entries
+                last = present.execute(
+                    select(table.c.recorded_at).order_by(table.c.position.desc()).limit(1)
+                ).scalar()
+                return GoingBack(found.entries, lost, kept_since, (last or "") if lost else "")
+            there = set(copy.execute(select(table.c.id)).scalars())  # the two went apart
+            alone = [
+                at
+                for entry, at in present.execute(select(table.c.id, table.c.recorded_at))
+                if entry not in there
+            ]
+            return GoingBack(found.entries, len(alone), kept_since, max(alone, default=""))
+    finally:
+        engine.dispose()
 
 
-def _left_out(connection: Connection, ids: set[str], typed_until: str) -> GoingBack:
-    table, count, last = schema.entry, 0, ""
-    for entry, at in connection.execute(select(table.c.id, table.c.recorded_at)):
-        if entry not in ids:
-            count, last = count + 1, max(last, at)
-    typed = select(func.count()).where(schema.typed.c.kept_at > typed_until)
-    return GoingBack(len(ids), count, connection.execute(typed).scalar_one(), last)
+def _has(connection: Connection, bench: str, number: int, digest: bytes) -> bool:
+    """Whether a chain passes through an entry with this hash."""
+    table = schema.entry
+    stands = select(table.c.hash).where(table.c.bench == bench, table.c.number == number)
+    return number == 0 or connection.execute(stands).scalar() == digest
 
 
-def restore(path: Path | str, copy: Path | str) -> Path | None:
+def restore(place: Place | str, copy: Path | str) -> Path | None:
     """Restore a copy; gives back where the present file went, or None if there was none.
 
     Nobody may have the shop file open.
     """
-    path, copy = Path(path), Path(copy)
-    dialect.check_header(copy)
+    path, copy = place_of(place), Path(copy)
+    if not isinstance(path, Path):
+        raise ShopFileRefused(
+            f"{path} is kept on a server; a file is not put in its place. Whoever looks after the "
+            "server restores its own backup."
+        )
+    sqlite.check_header(copy)
     half = path.with_name(path.name + ".new")
     try:
         backup.remove(half)
         _copy_sound(copy, half)
-        if path.exists() and not dialect.alone(path):
+        if path.exists() and not sqlite.alone(path):
             raise ShopFileRefused(
                 f"{path} is open in another window. Close it there, then restore again."
             )
@@ -129,19 +168,19 @@ def restore(path: Path | str, copy: Path | str) -> Path | None:
 
 def _copy_sound(copy: Path, half: Path) -> None:
     """Copy a backup that this program can open and whose pages are sound."""
-    engine = dialect.engine(copy, writing=False)
+    engine = sqlite.engine(copy, writing=False)
     try:
         with refusing(copy), engine.connect() as connection:
             with connection.begin():
-                version = dialect.pragma(connection, "user_version")
-                damage = dialect.damage(connection)
+                version = sqlite.version(connection)
+                damage = sqlite.damage(connection)
             if version > len(STEPS):
                 raise ShopFileRefused(
                     f"{copy} was made by a newer chargebench. Install the newer program."
                 )
             if damage:
                 raise ShopFileRefused(f"{copy} is damaged ({damage[0]}). Choose another backup.")
-            dialect.copy_into(connection, half)
+            sqlite.copy_into(connection, half)
     finally:
         engine.dispose()
     _say_restored(half)
@@ -150,7 +189,7 @@ def _copy_sound(copy: Path, half: Path) -> None:
 
 def _say_restored(half: Path) -> None:
     """Say so in the file: that it holds less than backups made before is then no mishap."""
-    engine = dialect.engine(half, writing=True)
+    engine = sqlite.engine(half, writing=True)
     try:
         with refusing(half), engine.connect() as connection, connection.begin():
             connection.execute(

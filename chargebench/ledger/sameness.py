@@ -9,7 +9,7 @@ signed with; balances and histories are of the thing.
 from collections.abc import Iterable, Mapping
 
 import msgspec
-from sqlalchemy import Connection, bindparam, case, func, or_, select
+from sqlalchemy import Connection, bindparam, case, or_, select
 
 from chargebench.errors import PostingRefused
 from chargebench.ledger import dialect, schema
@@ -24,7 +24,7 @@ _DECIDED = Prepared(
         schema.register_row.c.register == bindparam("register_is")
     )
 )
-_ADD_TO_BALANCE = Prepared(dialect.ADD_TO_BALANCE, ["place", "refrigerant", "mass_mg"])
+_PUT_BALANCE = dialect.put(schema.balance)
 Names = Mapping[str, str]
 
 
@@ -61,8 +61,12 @@ def names(decisions: Iterable[Mapping[str, str]]) -> dict[str, str]:
 
 def read(connection: Connection) -> dict[str, str]:
     """The names as all decisions of this ledger give them."""
-    rows = _DECIDED.run(connection, {"register_is": SAME}).scalars()
-    return names(msgspec.json.decode(row, type=dict[str, str]) for row in rows)
+    return names_of(_DECIDED.run(connection, {"register_is": SAME}).scalars())
+
+
+def names_of(decided: Iterable[str | None]) -> dict[str, str]:
+    """The names as the stored words of all decisions give them."""
+    return names(msgspec.json.decode(row, type=dict[str, str]) for row in decided if row)
 
 
 def called(known: Names, each: str) -> list[str]:
@@ -78,17 +82,17 @@ def rebalance(connection: Connection, known: Names, places: Iterable[str]) -> No
     for place in wanted:
         line = schema.transfer.c
         gain = case((line.target == place, line.mass_mg), else_=-line.mass_mg)
-        sums = select(line.refrigerant, func.sum(gain)).where(
+        sums = select(line.refrigerant, dialect.total(gain)).where(
             or_(line.source == place, line.target == place)
         )
         for refrigerant, mass_mg in connection.execute(sums.group_by(line.refrigerant)):
             key = (known.get(place, place), refrigerant)
-            should[key] = should.get(key, 0) + int(mass_mg)
+            should[key] = should.get(key, 0) + mass_mg
     table = schema.balance
     stored = connection.execute(select(table).where(table.c.place.in_(wanted)))
     held = {(row.place, row.refrigerant): row.mass_mg for row in stored}
     for place, refrigerant in sorted(should.keys() | held.keys()):
-        gain_mg = should.get((place, refrigerant), 0) - held.get((place, refrigerant), 0)
-        if gain_mg:
-            row = {"place": place, "refrigerant": refrigerant, "mass_mg": gain_mg}
-            _ADD_TO_BALANCE.run(connection, row)
+        mass_mg = should.get((place, refrigerant), 0)
+        if mass_mg != held.get((place, refrigerant), 0):
+            row = {"place": place, "refrigerant": refrigerant, "mass_mg": mass_mg}
+            connection.execute(_PUT_BALANCE, row)

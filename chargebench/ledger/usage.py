@@ -158,12 +158,13 @@ def usage_totals(
 ) -> list[UsageTotal]:
     """Totals of a period by month as dated at the bench; reversed entries count for nothing."""
     by = (
-        func.substr(_entry.c.happened_at, 1, 7),
-        _transfer.c.refrigerant,
-        _kind_of(_transfer.c.source),
-        _kind_of(_transfer.c.target),
+        func.substr(_entry.c.happened_at, 1, 7).label("month"),
+        _transfer.c.refrigerant.label("of"),
+        _kind_of(_transfer.c.source).label("source_kind"),
+        _kind_of(_transfer.c.target).label("target_kind"),
     )
-    query = select(*by, func.sum(_transfer.c.mass_mg), func.count())
+    query = select(*by, dialect.total(_transfer.c.mass_mg), func.count())
     query = _narrowed(connection, query, since, until, filters).where(~_undone())
-    rows = connection.execute(query.group_by(*by).order_by(*by))
+    names = [each.name for each in by]  # by name: PostgreSQL takes two equal parameters for two
+    rows = connection.execute(query.group_by(*names).order_by(*names))
     return [UsageTotal(*row) for row in rows]

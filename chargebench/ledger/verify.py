@@ -55,7 +55,10 @@ def verify(
         with connection.begin():
             return _verify(connection, progress, checkpoints)
     except DBAPIError as problem:
-        said = dialect.says(problem) or "it does not hold the tables of a shop"
+        own = dialect.of(connection)
+        if own.gone(problem):
+            raise
+        said = own.says(problem) or "it does not hold the tables of a shop"
         return Verification(
             ("The file could not be read to its end, so little was checked.",),
             (Problem(None, f"The file can not be read: {said} ({problem.orig})."),),
@@ -76,9 +79,9 @@ def _verify(
     ]
     kept = [*inside, *outside]
     scan = Scan(connection, kept)
-    for name in dialect.missing_guards(connection):
+    for name in dialect.of(connection).missing_guards(connection):
         scan.says(None, f"The guard {name}, which keeps records from being changed, is not there.")
-    for damage in dialect.damage(connection):
+    for damage in dialect.of(connection).damage(connection):
         scan.says(None, f"The file's pages are damaged: {damage}.")
     scan.run(progress)
     _compare_heads(scan, kept)

@@ -28,10 +28,10 @@ def test_that_numbers_run_without_a_gap_and_hashes_follow(shop: Ledger) -> None:
     assert shop.head() == (len(entries), entries[-1].hash)
 
 
-def test_that_anybody_can_recompute_the_chain_with_common_tools(shop: Ledger) -> None:
-    books.whole_job(shop)
-    shop.close()
-    tool = sqlite3.connect(shop.path)
+def test_that_anybody_can_recompute_the_chain_with_common_tools(filed: Ledger) -> None:
+    books.whole_job(filed)
+    filed.close()
+    tool = sqlite3.connect(filed.path)
     previous = bytes(32)
     for row in tool.execute(
         "SELECT position, hash, id, bench, number, kind, job, happened_at, recorded_at, "

@@ -50,15 +50,15 @@ def test_that_too_short_or_too_long_is_refused_and_nothing_set(shop: Ledger, wor
 
 
 def test_that_the_entry_says_who_and_when_and_the_file_holds_argon2id_only(
-    shop: Ledger,
+    filed: Ledger,
 ) -> None:
-    _set(shop)
-    (entry,) = shop.entries()
+    _set(filed)
+    (entry,) = filed.entries()
     assert (entry.kind, entry.by) == ("passphrase-set", BY)
     assert set(entry.payload) == {"person", "set_at"}
     assert datetime.fromisoformat(entry.payload["set_at"]) == NOON
-    path = shop.path
-    shop.close()
+    path = filed.path
+    filed.close()
     content = path.read_bytes() + b"".join(
         each.read_bytes() for each in path.parent.glob(f"{path.name}-*") if each.is_file()
     )

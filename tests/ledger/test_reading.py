@@ -238,8 +238,8 @@ def test_that_another_thread_reads_by_a_connection_of_its_own(shop: Ledger) -> N
     assert found == [shop.head()[0], True, shop.shop_id]
 
 
-def test_that_a_reader_can_not_write(shop: Ledger) -> None:
-    with shop.reader() as reader:
+def test_that_a_reader_can_not_write(filed: Ledger) -> None:
+    with filed.reader() as reader:
         raw = reader._connection.connection.driver_connection
         assert isinstance(raw, sqlite3.Connection)
         with pytest.raises(sqlite3.OperationalError, match="readonly"):
@@ -247,8 +247,8 @@ def test_that_a_reader_can_not_write(shop: Ledger) -> None:
 
 
 @pytest.mark.parametrize("end", ["source", "target"])
-def test_that_sums_over_a_place_are_served_by_the_index_alone(shop: Ledger, end: str) -> None:
-    tool = sqlite3.connect(shop.path)
+def test_that_sums_over_a_place_are_served_by_the_index_alone(filed: Ledger, end: str) -> None:
+    tool = sqlite3.connect(filed.path)
     plan = tool.execute(
         f"EXPLAIN QUERY PLAN SELECT refrigerant, SUM(mass_mg) FROM transfer WHERE {end} = ? "  # noqa: S608
         "GROUP BY refrigerant",

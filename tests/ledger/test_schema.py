@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from sqlalchemy import inspect
 
-from chargebench.ledger import Ledger, Reader, dialect, migrations, schema
+from chargebench.ledger import Ledger, Reader, dialect, migrations, schema, sqlite
 
 OLD = Path(__file__).resolve().parents[1] / "old_ledgers"
 STEPS = sorted(Path(migrations.__file__).parent.glob("step_*.py"))
@@ -24,20 +24,20 @@ def test_that_the_steps_make_the_tables_the_code_expects(shop: Ledger) -> None:
                 column.name for column in table.primary_key
             ]
         assert set(there.get_table_names()) == set(schema.metadata.tables)
-        assert dialect.missing_guards(shop._connection) == []
+        assert dialect.of(shop._connection).missing_guards(shop._connection) == []
 
 
-def test_that_every_table_keeps_to_its_types(shop: Ledger) -> None:
-    tool = sqlite3.connect(shop.path)
+def test_that_every_table_keeps_to_its_types(filed: Ledger) -> None:
+    tool = sqlite3.connect(filed.path)
     strict = {row[1]: row[5] for row in tool.execute("PRAGMA table_list") if row[0] == "main"}
     tool.close()
     assert {strict[name] for name in schema.metadata.tables} == {1}
 
 
-def test_that_a_file_is_open_so_that_a_power_cut_loses_nothing(shop: Ledger) -> None:
-    with shop._connection.begin():
+def test_that_a_file_is_open_so_that_a_power_cut_loses_nothing(filed: Ledger) -> None:
+    with filed._connection.begin():
         found = {
-            name: dialect.pragma(shop._connection, name)
+            name: sqlite.pragma(filed._connection, name)
             for name in ("journal_mode", "synchronous", "foreign_keys", "recursive_triggers")
         }
     assert found == {

@@ -14,7 +14,9 @@ from chargebench.errors import ShopFileRefused, StorageRefused
 from chargebench.ledger import (
     Ledger,
     Reader,
-    dialect,
+)
+from chargebench.ledger import (
+    sqlite as dialect,
 )
 from tests.ledger import books
 

@@ -12,10 +12,12 @@ from chargebench.ledger import (
     NewEntry,
     Reader,
     backups,
-    dialect,
     migrations,
     restore,
     shopfile,
+)
+from chargebench.ledger import (
+    sqlite as dialect,
 )
 from chargebench.ledger.backup import rotate
 from tests.ledger import books

@@ -19,20 +19,22 @@ from sqlalchemy import (
 
 _metadata = MetaData()
 _Whole = BigInteger().with_variant(Integer, "sqlite")
+# Sorted and compared by code points, as SQLite does, whatever language a server speaks.
+_Text = Text().with_variant(Text(collation="C"), "postgresql")
 _ROWS: dict[str, Any] = {"sqlite_strict": True}
 _KEYED: dict[str, Any] = {"sqlite_strict": True, "sqlite_with_rowid": False}
 
 Table(
     "about",
     _metadata,
-    Column("key", Text, primary_key=True),
-    Column("value", Text, nullable=False),
+    Column("key", _Text, primary_key=True),
+    Column("value", _Text, nullable=False),
     **_KEYED,
 )
 Table(
     "head",
     _metadata,
-    Column("bench", Text, primary_key=True),
+    Column("bench", _Text, primary_key=True),
     Column("number", _Whole, nullable=False),
     Column("hash", LargeBinary, nullable=False),
     **_KEYED,
@@ -41,15 +43,15 @@ _entry = Table(
     "entry",
     _metadata,
     Column("position", _Whole, primary_key=True),
-    Column("id", Text, nullable=False, unique=True),
-    Column("bench", Text, nullable=False),
+    Column("id", _Text, nullable=False, unique=True),
+    Column("bench", _Text, nullable=False),
     Column("number", _Whole, nullable=False),
-    Column("kind", Text, nullable=False),
-    Column("job", Text),
-    Column("happened_at", Text, nullable=False),
-    Column("recorded_at", Text, nullable=False),
-    Column("by", Text, nullable=False),
-    Column("payload", Text, nullable=False),
+    Column("kind", _Text, nullable=False),
+    Column("job", _Text),
+    Column("happened_at", _Text, nullable=False),
+    Column("recorded_at", _Text, nullable=False),
+    Column("by", _Text, nullable=False),
+    Column("payload", _Text, nullable=False),
     Column("previous_hash", LargeBinary, nullable=False),
     Column("hash", LargeBinary, nullable=False),
     Column("happened_us", _Whole, nullable=False),
@@ -64,11 +66,11 @@ _transfer = Table(
     _metadata,
     Column("entry", _Whole, ForeignKey("entry.position"), primary_key=True),
     Column("line", _Whole, primary_key=True),
-    Column("source", Text, nullable=False),
-    Column("target", Text, nullable=False),
-    Column("refrigerant", Text, nullable=False),
+    Column("source", _Text, nullable=False),
+    Column("target", _Text, nullable=False),
+    Column("refrigerant", _Text, nullable=False),
     Column("mass_mg", _Whole, nullable=False),
-    Column("as_typed", Text, nullable=False),
+    Column("as_typed", _Text, nullable=False),
     CheckConstraint("mass_mg >= 0"),
     CheckConstraint("source <> target"),
     **_KEYED,
@@ -85,29 +87,29 @@ for _end in ("source", "target"):
 Table(
     "balance",
     _metadata,
-    Column("place", Text, primary_key=True),
-    Column("refrigerant", Text, primary_key=True),
+    Column("place", _Text, primary_key=True),
+    Column("refrigerant", _Text, primary_key=True),
     Column("mass_mg", _Whole, nullable=False),
     **_KEYED,
 )
 Table(
     "register_row",
     _metadata,
-    Column("register", Text, primary_key=True),
-    Column("id", Text, primary_key=True),
-    Column("content", Text, nullable=False),
-    Column("words", Text, nullable=False),
+    Column("register", _Text, primary_key=True),
+    Column("id", _Text, primary_key=True),
+    Column("content", _Text, nullable=False),
+    Column("words", _Text, nullable=False),
     **_KEYED,
 )
 _job = Table(
     "job",
     _metadata,
-    Column("id", Text, primary_key=True),
-    Column("number", Text, nullable=False, unique=True),
-    Column("equipment", Text, nullable=False),
-    Column("state", Text, nullable=False),
-    Column("opened_at", Text, nullable=False),
-    Column("closed_at", Text),
+    Column("id", _Text, primary_key=True),
+    Column("number", _Text, nullable=False, unique=True),
+    Column("equipment", _Text, nullable=False),
+    Column("state", _Text, nullable=False),
+    Column("opened_at", _Text, nullable=False),
+    Column("closed_at", _Text),
     Column("opened_by", _Whole, ForeignKey("entry.position"), nullable=False),
     CheckConstraint("state IN ('open', 'closed')"),
     **_KEYED,
@@ -118,38 +120,58 @@ Index("job_by_opening", _job.c.opened_by)
 Table(
     "reversed_entry",
     _metadata,
-    Column("id", Text, primary_key=True),
-    Column("reversal", Text, nullable=False),
+    Column("id", _Text, primary_key=True),
+    Column("reversal", _Text, nullable=False),
     **_KEYED,
 )
 Table(
     "typed",
     _metadata,
-    Column("job", Text, primary_key=True),
-    Column("step", Text, primary_key=True),
-    Column("content", Text, nullable=False),
-    Column("kept_at", Text, nullable=False),
+    Column("job", _Text, primary_key=True),
+    Column("step", _Text, primary_key=True),
+    Column("content", _Text, nullable=False),
+    Column("kept_at", _Text, nullable=False),
     **_KEYED,
 )
 Table(
     "checkpoint",
     _metadata,
     Column("id", _Whole, primary_key=True),
-    Column("bench", Text, nullable=False),
+    Column("bench", _Text, nullable=False),
     Column("number", _Whole, nullable=False),
     Column("hash", LargeBinary, nullable=False),
-    Column("kept_at", Text, nullable=False),
-    Column("why", Text, nullable=False),
+    Column("kept_at", _Text, nullable=False),
+    Column("why", _Text, nullable=False),
     **_ROWS,
 )
 
+_APPEND_ONLY = ("entry", "transfer", "checkpoint")
 _GUARDS = {
     "sqlite": tuple(
         f"CREATE TRIGGER {table}_no_{act} BEFORE {act.upper()} ON {table} "
         f"BEGIN SELECT RAISE(ABORT, '{table} is append-only'); END"
-        for table in ("entry", "transfer", "checkpoint")
+        for table in _APPEND_ONLY
         for act in ("update", "delete")
-    )
+    ),
+    "postgresql": (
+        (
+            "CREATE FUNCTION refuse_change() RETURNS trigger LANGUAGE plpgsql AS "
+            "'BEGIN RAISE EXCEPTION USING MESSAGE = TG_TABLE_NAME || '' is append-only''; END'"
+        ),
+        *(
+            statement
+            for table in _APPEND_ONLY
+            for act in ("update", "delete", "truncate")
+            for statement in (
+                (
+                    f"CREATE TRIGGER {table}_no_{act} BEFORE {act.upper()} ON {table} "
+                    "FOR EACH STATEMENT EXECUTE FUNCTION refuse_change()"
+                ),
+                # Always: also for a session that says it only replays another server's changes.
+                f"ALTER TABLE {table} ENABLE ALWAYS TRIGGER {table}_no_{act}",
+            )
+        ),
+    ),
 }
 
 

@@ -15,6 +15,8 @@ from sqlalchemy import (
 
 _metadata = MetaData()
 _Whole = BigInteger().with_variant(Integer, "sqlite")
+# Sorted and compared by code points, as SQLite does, whatever language a server speaks.
+_Text = Text().with_variant(Text(collation="C"), "postgresql")
 _ROWS: dict[str, Any] = {"sqlite_strict": True}
 _KEYED: dict[str, Any] = {"sqlite_strict": True, "sqlite_with_rowid": False}
 
@@ -22,21 +24,21 @@ _KEYED: dict[str, Any] = {"sqlite_strict": True, "sqlite_with_rowid": False}
 Table(
     "picture",
     _metadata,
-    Column("hash", Text, primary_key=True),
-    Column("media", Text, nullable=False),
+    Column("hash", _Text, primary_key=True),
+    Column("media", _Text, nullable=False),
     Column("content", LargeBinary, nullable=False),
-    Column("kept_at", Text, nullable=False),
+    Column("kept_at", _Text, nullable=False),
     **_ROWS,
 )
 # Not chained: a hash of four digits in every export could be guessed at leisure.
 Table(
     "passphrase",
     _metadata,
-    Column("person", Text, primary_key=True),
-    Column("hash", Text, nullable=False),
-    Column("set_at", Text, nullable=False),
+    Column("person", _Text, primary_key=True),
+    Column("hash", _Text, nullable=False),
+    Column("set_at", _Text, nullable=False),
     Column("failures", _Whole, nullable=False),
-    Column("failed_at", Text),
+    Column("failed_at", _Text),
     **_KEYED,
 )
 
@@ -45,7 +47,18 @@ _GUARDS = {
         f"CREATE TRIGGER picture_no_{act} BEFORE {act.upper()} ON picture "
         "BEGIN SELECT RAISE(ABORT, 'picture is append-only'); END"
         for act in ("update", "delete")
-    )
+    ),
+    "postgresql": tuple(
+        statement
+        for act in ("update", "delete", "truncate")
+        for statement in (
+            (
+                f"CREATE TRIGGER picture_no_{act} BEFORE {act.upper()} ON picture "
+                "FOR EACH STATEMENT EXECUTE FUNCTION refuse_change()"
+            ),
+            f"ALTER TABLE picture ENABLE ALWAYS TRIGGER picture_no_{act}",
+        )
+    ),
 }
 
 
