@@ -95,14 +95,7 @@ class RecordsPage(QWidget):
             button.setCheckable(True)
             self._views.addButton(button, place)
             views.append(button)
-        self.take_in = QPushButton("&Take in…")
-        self.back_up = QPushButton("&Back up")
-        self.verify = QPushButton("&Verify")
-        self.export = QPushButton("E&xport…")
-        self.export.setProperty("weight", "main")
-        self.hand_over = QPushButton("Hand &over…")
-        acts = row_of(self.take_in, self.hand_over, self.back_up, self.verify, self.export)
-        bar = Turning((row_of(*views), acts))
+        bar = Turning((row_of(*views), self._acts()))
         self._models: tuple[RowModel[Any], ...] = (
             self.usage,
             self.flags,
@@ -148,6 +141,19 @@ class RecordsPage(QWidget):
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(page))
         self._views.button(USAGE).setChecked(True)
+
+    def _acts(self) -> QWidget:
+        self.take_in = QPushButton("&Take in…")
+        self.back_up = QPushButton("&Back up")
+        self.go_back = QPushButton("Bac&kups…")
+        self.go_back.setToolTip("Go back to a backup, or rescue what can be read")
+        self.verify = QPushButton("&Verify")
+        self.export = QPushButton("E&xport…")
+        self.export.setProperty("weight", "main")
+        self.hand_over = QPushButton("Hand &over…")
+        return row_of(
+            self.take_in, self.hand_over, self.back_up, self.go_back, self.verify, self.export
+        )
 
     @property
     def view(self) -> int:

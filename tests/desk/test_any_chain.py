@@ -45,7 +45,7 @@ def fresh(folder: Path) -> Iterator[Desk]:
         yield desk
 
 
-def _sound(desk: Desk, content: bytes) -> None:
+def expect_sound(desk: Desk, content: bytes) -> None:
     if not benches.try_bytes(desk, content):
         assert desk.verify().ok
         desk.all_flags()
@@ -66,7 +66,7 @@ def test_that_any_bytes_in_place_of_others_change_nothing_or_agree(
     content = (folder / "d.chain").read_bytes()
     place = round(at * len(content))
     with fresh(folder) as desk:
-        _sound(desk, content[:place] + new + content[place + length :])
+        expect_sound(desk, content[:place] + new + content[place + length :])
 
 
 @given(content=st.binary(max_size=400) | st.text(max_size=400).map(str.encode))
@@ -114,4 +114,4 @@ def test_that_a_forger_with_a_sha_256_tool_breaks_nothing(
     chains.rehashed(lines, place, edit)
     assert bench == "D"
     with fresh(folder) as desk:
-        _sound(desk, b"".join(lines))
+        expect_sound(desk, b"".join(lines))
