@@ -107,6 +107,14 @@ class Opened:
         self.close()
 
     @property
+    def at_opening(self) -> tuple[str, ...]:
+        """What was seen at opening and must be told: other copies beside, a backup refused."""
+        if not isinstance(self.reading, Ledger):
+            return ()
+        refused = self.reading.backup_refused
+        return (*self.reading.copies_beside, *([refused] if refused else []))
+
+    @property
     def shop(self) -> dict[str, str]:
         """The shop's own row."""
         return self.reading.row("shop", SHOP_ID) or {}

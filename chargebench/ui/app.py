@@ -14,6 +14,7 @@ from chargebench.ui.window import MainWindow
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
+    from chargebench.ui.trouble_page import TroublePage
 
     Shop = Desk | Path | Callable[[], Desk] | None
 
@@ -33,6 +34,8 @@ class _Start:
         self._window = window
         self._shop = shop
         self.desk: Desk | None = None
+        self._page: TroublePage | None = None
+        window.backups_wanted.connect(self._show_backups)
         if callable(shop):  # what opens a shop of one's own has its path
             window.waiting.setText(SAMPLE)
         window.painted.connect(
@@ -49,16 +52,66 @@ class _Start:
         if shop is None:
             self._first_start(where.shop_file())
             return
+        if isinstance(shop, Path):
+            self._open_file(shop)
+            return
         try:
-            if isinstance(shop, Path):
-                shop = Desk.open(shop)
             self._take(shop if isinstance(shop, Desk) else shop())
         except ChargebenchError as refusal:
             self._window.tell(str(refusal))
 
+    def _open_file(self, shop: Path) -> None:
+        """Open a shop file; where it can not be, say what can be done."""
+        from chargebench.desk import Desk
+
+        try:
+            self._take(Desk.open(shop))
+        except ChargebenchError as refusal:
+            self._show_trouble(shop, str(refusal))
+
+    def _show_trouble(self, shop: Path, says: str) -> None:
+        from chargebench.ui.trouble_page import TroublePage
+
+        page = TroublePage(shop, says)
+        page.again.connect(lambda: self._open_file(shop))
+        page.restore_wanted.connect(lambda copy: self._restore(page, shop, copy))
+        page.back_to_work.connect(lambda: self._window.show_area(2))
+        if self._page is not None:
+            self._window.stack.removeWidget(self._page)
+            self._page.deleteLater()
+        self._page = page
+        self._window.show_page(page)
+        page.first.setFocus()
+
+    def _show_backups(self) -> None:
+        assert self.desk is not None
+        self._show_trouble(self.desk.path, "")
+
+    def _restore(self, page: "TroublePage", shop: Path, copy: Path) -> None:
+        """Go back to a copy of a shop; the present file is kept aside, the shop opened again."""
+        from chargebench.ledger import restore
+
+        page.finish()
+        if self.desk is not None:
+            self._window.flush()
+            self.desk.close()
+        try:
+            aside = restore(shop, copy)
+        except ChargebenchError as refusal:
+            page.refuse(str(refusal))
+            if self.desk is not None:
+                self._open_file(shop)
+                self._window.tell(str(refusal))
+            return
+        self._open_file(shop)
+        kept = f" What was there before is kept as {aside}." if aside is not None else ""
+        self._window.tell(f"{shop} is as it was in {copy.name}.{kept}")
+
     def _take(self, desk: "Desk") -> None:
         self.desk = desk
         self._window.open_desk(desk)
+        if desk.at_opening:
+            self._window.tell(" ".join(desk.at_opening))
         QTimer.singleShot(WARM_UP_MS, self._warm_up)
 
     def _first_start(self, shop: Path) -> None:

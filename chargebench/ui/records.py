@@ -52,6 +52,7 @@ class RecordsArea(RecordsPage):
     said = Signal(str)
     job_wanted = Signal(str)
     cylinder_wanted = Signal(str)
+    backups_wanted = Signal()
 
     def __init__(self, desk: Desk, notifier: Notifier, parent: QWidget | None = None) -> None:
         super().__init__(desk, parent)
@@ -84,6 +85,7 @@ class RecordsArea(RecordsPage):
         self.take_in.clicked.connect(lambda _: self.take(*files_to_take(self)))
         self.hand_over.clicked.connect(lambda _: self.show_hand_over())
         self.back_up.clicked.connect(lambda _: self.make_backup())
+        self.go_back.clicked.connect(lambda _: self.backups_wanted.emit())
         self.tables[ENTRIES].selectionModel().currentRowChanged.connect(
             lambda *_: self._show_entry()
         )

@@ -37,6 +37,7 @@ class MainWindow(QMainWindow):
     """The shell."""
 
     painted = Signal()
+    backups_wanted = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -199,6 +200,7 @@ class MainWindow(QMainWindow):
 
             records = RecordsArea(desk, self.notifier)
             records.said.connect(self.say)
+            records.backups_wanted.connect(self.backups_wanted)
             records.job_wanted.connect(self.open_job)
             records.cylinder_wanted.connect(self.open_cylinder)
             return records

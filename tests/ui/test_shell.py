@@ -267,6 +267,7 @@ def test_that_the_window_says_that_the_sample_is_made_before_it_is(
     window = MainWindow()
     qtbot.addWidget(window)
     window.show()
+    monkeypatch.setattr(app._Start, "open", lambda _: None)  # there is nothing to open yet
     start = app._Start(window, tmp_path / "none")
     start._first_start(tmp_path / "none")
     first = window.findChild(FirstStart)
