@@ -104,10 +104,14 @@ class Appliance:
             additions=tuple((one.on, round(one.mass.m_as("mg"))) for one in self.past.additions),
         )
 
+    @property
+    def bound(self) -> tuple[Regulation, ...]:
+        """The leak repair regulations that bind it."""
+        return leak_rate.applies(self.circuit, self.rule_set.leak_rate, self.today)
+
     def rated(self) -> list[LeakRateLine]:
         """A line for each leak repair regulation that binds it."""
-        bound = leak_rate.applies(self.circuit, self.rule_set.leak_rate, self.today)
-        return [self._line(rule) for rule in bound]
+        return [self._line(rule) for rule in self.bound]
 
     def _line(self, rule: Regulation) -> LeakRateLine:
         limit = leak_rate.threshold(rule, self.row.text("category"))

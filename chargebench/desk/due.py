@@ -8,7 +8,6 @@ from chargebench.calc.dates import after
 from chargebench.desk.jobs import AFTER_CLOSING
 from chargebench.desk.leakrates import LeakRates
 from chargebench.flags import Flag
-from chargebench.ledger import Job
 from chargebench.reports import DueLine, LeakRateLine, RetentionLine
 from chargebench.reports.dated import DONE, OPEN, OVERDUE
 from chargebench.rules import Figure
@@ -96,40 +95,30 @@ class DueDates(LeakRates):
 
     def retention(self) -> list[RetentionLine]:
         """Every job and every equipment with the day until which its records are kept."""
-        found = [self._job_kept(job) for job in reversed(self.reading.jobs())]
-        found += [self._charge_kept(key) for key in self.rows("equipment")]
+        records, today = self.rule_set.records, self.today
+        # Full charge and how it is known: kept while the equipment is used, and after that.
+        rows = (row.keep for row in records.rows if _RETIREMENT in row.what)
+        charge_keep = next(rows, records.keep)
+        titles = {key: self._title(key) for key in self.rows("equipment")}
+        found = [
+            _kept(
+                ("service records", f"job:{job.number}", titles.get(job.equipment, "")),
+                job.closed_at.date() if job.closed_at else None,
+                records.keep,
+                today,
+            )
+            for job in reversed(self.reading.jobs())
+        ]
+        found += [
+            _kept(
+                ("full charge and equipment record", f"equipment:{key}", title),
+                self.answers("equipment", key).date("retired"),
+                charge_keep,
+                today,
+            )
+            for key, title in titles.items()
+        ]
         return found
-
-    def _job_kept(self, job: Job) -> RetentionLine:
-        keep = self.rule_set.records.keep
-        closed = job.closed_at.date() if job.closed_at else None
-        return self._kept("service records", f"job:{job.number}",
-                          self._title(job.equipment), closed, keep)  # fmt: skip
-
-    def _charge_kept(self, equipment: str) -> RetentionLine:
-        """Full charge and how it is known: kept while the equipment is used, and after that."""
-        rows = self.rule_set.records.rows
-        keep = next((row.keep for row in rows if _RETIREMENT in row.what), None)
-        retired = self.answers("equipment", equipment).date("retired")
-        return self._kept("full charge and equipment record", f"equipment:{equipment}",
-                          self._title(equipment), retired,
-                          keep or self.rule_set.records.keep)  # fmt: skip
-
-    def _kept(
-        self, what: str, about: str, name: str, ended: date | None, keep: Figure
-    ) -> RetentionLine:
-        until = None if ended is None else after(ended, keep)
-        return RetentionLine(
-            what=what,
-            about=about,
-            name=name,
-            ended_on=ended,
-            figure=keep.text,
-            source=f"{keep.source}, {keep.place}",
-            mark=keep.mark,
-            keep_until=until,
-            may_be_archived=until is not None and until < self.today,
-        )
 
     def _retention_ends(self) -> Iterator[DueLine]:
         """The day each month's closed jobs may be archived: a row a month, not a row a job."""
@@ -156,6 +145,24 @@ class DueDates(LeakRates):
                 how="may be archived" if line.may_be_archived else "",
                 of=ended.replace(day=1) if of_month else ended,
             )
+
+
+def _kept(
+    called: tuple[str, str, str], ended: date | None, keep: Figure, today: date
+) -> RetentionLine:
+    what, about, name = called
+    until = None if ended is None else after(ended, keep)
+    return RetentionLine(
+        what=what,
+        about=about,
+        name=name,
+        ended_on=ended,
+        figure=keep.text,
+        source=f"{keep.source}, {keep.place}",
+        mark=keep.mark,
+        keep_until=until,
+        may_be_archived=until is not None and until < today,
+    )
 
 
 def leak_flags(line: LeakRateLine, today: date) -> Iterator[Flag]:

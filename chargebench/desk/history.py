@@ -1,7 +1,7 @@
 """What a shop recorded of one equipment that its leak rate and its duties rest on."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from chargebench.calc.climate import Recheck
@@ -13,7 +13,18 @@ from chargebench.steps import STEPS, Answers, Signed, answer
 from chargebench.steps.forms.verifying import TIGHT
 from chargebench.units import from_mg
 
-_ASKED = ("leak_search", "recovery", "weigh_in", "follow_up")
+# Of each step only what is asked here is understood: readings cost time, and there are many jobs.
+_ASKED = {
+    step: replace(
+        STEPS[step], fields=tuple(field for field in STEPS[step].fields if field.key in keys)
+    )
+    for step, keys in {
+        "leak_search": ("all_accessible", "leaks", "tests", "shutdown"),
+        "recovery": ("seasonal",),
+        "weigh_in": ("not_counted",),
+        "follow_up": ("normal_running", "tests", "extensions", "papers"),
+    }.items()
+}
 
 
 @dataclass(slots=True)
@@ -40,9 +51,7 @@ def history(equipment: str, jobs: Iterable[Sequence[Entry]]) -> History:
         if found.first is None and entries:
             found.first = Done(entries[0].happened_at.date(), entries[0].number)
         signed, typed = fold_steps(entries)
-        answers = {
-            key: answer(STEPS[key], typed[key]) for key in _ASKED if key in typed and key in signed
-        }
+        answers = {key: answer(form, typed[key]) for key, form in _ASKED.items() if key in typed}
         _added(found, equipment, entries, answers)
         if "leak_search" in answers:
             _searched(found, answers["leak_search"], signed["leak_search"])

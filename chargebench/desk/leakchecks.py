@@ -31,6 +31,11 @@ def checked(appliance: Appliance, rule: Climate) -> LeakRateLine:
     )
 
 
+def owes_checks(appliance: Appliance, rule: Climate) -> bool:
+    """Whether its content makes it one that is checked for leaks."""
+    return _interval(appliance, rule)[1].every is not None
+
+
 def _interval(appliance: Appliance, rule: Climate) -> tuple[Quantity, CheckInterval]:
     known, charge, row = appliance.refrigerant, appliance.charge, appliance.row
     co2e = climate.tonnes_co2e(charge, appliance.gwp if known.contains_hfc else 0.0)

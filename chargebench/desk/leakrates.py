@@ -1,11 +1,13 @@
 """Leak rates: what each job added to its equipment, against the regulations that bind it."""
 
 from collections.abc import Iterator
-from datetime import date, datetime
+from dataclasses import replace
+from datetime import date, datetime, timedelta
 
+from chargebench.calc.leak_rate import YEAR_DAYS
 from chargebench.desk.appliance import Appliance
-from chargebench.desk.history import history
-from chargebench.desk.leakchecks import checked
+from chargebench.desk.history import History, history
+from chargebench.desk.leakchecks import checked, owes_checks
 from chargebench.desk.stocktake import StockTakes
 from chargebench.errors import StepRefused
 from chargebench.ledger import Reader
@@ -52,7 +54,14 @@ class LeakRates(StockTakes):
         return found or [one.bare]
 
     def _appliances(self, site: str = "") -> Iterator[Appliance]:
-        """Equipment whose refrigerant and charge are known, of one site or of all."""
+        """Equipment whose refrigerant and charge are known, of one site or of all.
+
+        The history is read only of what a regulation binds, and as far back as records are kept
+        and a year more, for what its oldest duties run from.
+        """
+        rule_set, today = self.rule_set, self.today
+        kept_for = timedelta(days=rule_set.records.keep.quantity.m_as("day"))
+        since = today - kept_for - timedelta(days=YEAR_DAYS)
         for equipment in self.rows("equipment"):
             row = self.answers("equipment", equipment)
             stands_at = row.text("site")
@@ -60,15 +69,17 @@ class LeakRates(StockTakes):
                 continue
             if site and stands_at != site:
                 continue
-            jobs = reversed(self.reading.jobs(equipment=equipment))
-            yield Appliance(
-                equipment,
-                row,
-                self.answers("site", stands_at).text(METHOD),
-                history(equipment, (list(self.reading.entries(job=job.id)) for job in jobs)),
-                self.rule_set,
-                self.today,
-            )
+            method = self.answers("site", stands_at).text(METHOD)
+            one = Appliance(equipment, row, method, History(), rule_set, today)
+            if one.bound or (rule_set.climate and owes_checks(one, rule_set.climate)):
+                jobs = reversed(self.reading.jobs(equipment=equipment))
+                entries = (
+                    list(self.reading.entries(job=job.id))
+                    for job in jobs
+                    if job.closed_at is None or job.closed_at.date() >= since
+                )
+                one = replace(one, past=history(equipment, entries))
+            yield one
 
     def save_row(
         self,

@@ -155,7 +155,10 @@ def leak_words(row: LeakRateLine, desk: Desk) -> str:
         if each.done_on is not None and one.on == row.added_on
     ]
     says = [f"{row.equipment_id} {row.name}."]
-    says += [f"Added: {added}."] if added else ["Nothing added yet."]
+    if not row.regulation:
+        says.append("No leak repair regulation binds it.")
+    else:
+        says.append(f"Added: {added}." if added else "Nothing added yet.")
     says += [f"{row.co2e_t:.1f} t CO2 equivalent."] if row.co2e_t is not None else []
     says += [f"Due: {due}."] if due else []
     says += [f"Ended: {'; '.join(ended)}."] if ended else []

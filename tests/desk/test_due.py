@@ -266,3 +266,19 @@ def test_that_a_job_that_tops_up_is_read_with_its_search(stocked: Desk) -> None:
     repair = owed(stocked)["repair"]
     assert (repair.figure, repair.on) == ("120 day", date(2026, 6, 30))
     assert repair.ended_by == (number,)
+
+
+# Records older than they are kept are not read again; a year more, for what clocks run from.
+def test_that_what_is_older_than_its_records_sets_off_nothing(desk: Desk) -> None:
+    register(desk, refrigerant="R22", charge="60 lb", installed="2010-01-04")
+    desk.save_row("cylinder", "C-003", shops.SAFE | {"refrigerant": "R22", "contents": "new"})
+    desk.act("receive", {"cylinder": "C-003", "mass": "200 lb"}, at("2021-01-05"))
+    days = desk.rule_set.records.keep.quantity.m_as("day") + 365
+    for age, counted in ((days + 2, 0), (days - 2, 1)):
+        day = (desk.today - timedelta(days=age)).isoformat()
+        job = add(desk, 20, day)
+        for step in desk.job(job).steps:
+            if step.state == "open" and step.key != "follow_up":
+                desk.not_needed(job, step.key, "nothing done", at(day, "11:00"))
+        desk.close_job(job, happened_at=at(day, "18:00"))
+        assert len(rate(desk).computed) == counted

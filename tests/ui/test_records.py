@@ -120,7 +120,8 @@ def test_that_every_equipment_has_its_leak_rate_row(
     settled(qtbot, records)
     assert [row.equipment_id for row in records.leaks.rows] == ["E-203"]
     assert records.detail.text() == (
-        f"E-203 Bakery freezer. Nothing added yet. Judged by {desk.rule_set.called}."
+        "E-203 Bakery freezer. No leak repair regulation binds it. "
+        f"Judged by {desk.rule_set.called}."
     )
 
 
