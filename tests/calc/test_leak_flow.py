@@ -56,6 +56,13 @@ def test_that_a_vacuum_leak_is_known_only_to_an_order_of_magnitude(
     assert found == pytest.approx((molecular, viscous), rel=0.09)
 
 
+# Vapours of refrigerants at 20 °C lie between 0.7e-5 and 1.3e-5 Pa s.
+def test_that_a_gas_without_a_viscosity_has_that_of_a_refrigerant() -> None:
+    plain = Gas(Q(102, "g/mol"), Q(5e5, "Pa"), Q(101_325, "Pa"))
+    air = gas(28.96, 0, 1.82e-5)
+    assert range_from(air, plain) == pytest.approx(range_from(air, gas(102, 5e5, 1e-5)))
+
+
 def test_that_the_range_is_ordered() -> None:
     found = as_refrigerant(
         leak=Q(1e-6, FLOW),

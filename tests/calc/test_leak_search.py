@@ -64,6 +64,7 @@ def test_that_the_missing_check_is_named() -> None:
     assert "not checked after the" in detector_check(before=True, after=None).reason
     assert "before and after" in detector_check(before=None, after=None).reason
     assert "failed its check before" in detector_check(before=False, after=True).reason
+    assert "failed its check after" in detector_check(before=True, after=False).reason
 
 
 def test_that_the_one_check_made_is_not_named_as_missing() -> None:

@@ -75,6 +75,8 @@ def test_that_the_same_day_gives_a_mass_but_no_rate() -> None:
 def test_that_a_future_full_date_is_refused() -> None:
     with pytest.raises(OutsideDomain, match="2027-01-01"):
         loss(65, full=date(2027, 1, 1))
+    with pytest.raises(OutsideDomain, match="2026-03-02"):
+        loss(65, full=date(2026, 3, 2))
 
 
 @pytest.mark.parametrize(
@@ -126,6 +128,22 @@ def test_that_figures_are_said_in_few_digits_and_without_a_power_of_ten() -> Non
     lost = AverageLoss(MissingWord.MISSING, g(2e4), g(2), 1, rate(7_304_999), rate(730.5))
     reason = could_have_seen(lost, [Search("bubbles", rate(12.3456))])[0].reason
     assert "it sees from 12.3 g/yr; the loss is 7300000 ± 730 g/yr" in reason
+
+
+@pytest.mark.parametrize(
+    ("recovered", "word"), [(84.5, MissingWord.MISSING), (85.5, MissingWord.MORE)]
+)
+def test_that_half_a_gram_is_missing_where_the_doubt_is_smaller(
+    recovered: float, word: MissingWord
+) -> None:
+    assert loss(recovered, doubt=0.1).word is word
+
+
+def test_that_without_a_word_nothing_is_left_behind() -> None:
+    found = average_loss(
+        nameplate=g(85), recovered=g(65), uncertainty=g(0.5), last_full=FULL, on=NOW
+    )
+    assert found == loss(65, behind=0)
 
 
 def test_that_mass_within_its_doubt_is_not_missing() -> None:
