@@ -21,6 +21,7 @@ from chargebench.ui.stock_words import (
     mass,
     moment,
     moved_words,
+    numbered,
     signed_mass,
 )
 from chargebench.units import System
@@ -118,7 +119,7 @@ class CylinderPage(QWidget):
         self._show_entry()
 
     def _columns(self) -> Sequence[Column[HistoryRow]]:
-        return _columns(self._desk.units, Places(self._desk), self._undone)
+        return _columns(self._desk, self._undone)
 
     def _page(self, after: HistoryRow | None) -> list[HistoryRow]:
         before = None if after is None else after.key
@@ -159,9 +160,8 @@ class CylinderPage(QWidget):
         super().keyPressEvent(event)
 
 
-def _columns(
-    system: System, places: Places, undone: Container[str]
-) -> Sequence[Column[HistoryRow]]:
+def _columns(desk: Desk, undone: Container[str]) -> Sequence[Column[HistoryRow]]:
+    system, places = desk.units, Places(desk)
     return (
         Column("When", lambda row: moment(row.happened_at)),
         Column("What", lambda row: _what(row) + (", reversed" if row.entry in undone else "")),
@@ -171,7 +171,7 @@ def _columns(
         Column("As typed", lambda row: row.as_typed, least=7),
         Column("Refrigerant", lambda row: row.refrigerant, gives_way=1),
         Column("Job", lambda row: row.job_number or ""),
-        Column("Entry", lambda row: str(row.number), right=True),
+        Column("Entry", lambda row: numbered(desk, row), right=True),
     )
 
 

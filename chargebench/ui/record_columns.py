@@ -20,6 +20,7 @@ from chargebench.ui.stock_words import (
     mass,
     moment,
     moved_words,
+    numbered,
 )
 
 
@@ -41,7 +42,7 @@ def usage_columns(desk: Desk) -> Sequence[Column[UsageRow]]:
         Column("As typed", lambda row: row.as_typed, least=12),
         Column("Job", lambda row: row.job_number or ""),
         Column("By", lambda row: names.get(row.by, row.by), gives_way=2),
-        Column("Entry", lambda row: str(row.number), right=True, gives_way=1),
+        Column("Entry", lambda row: numbered(desk, row), right=True, gives_way=1),
     )
 
 
@@ -224,7 +225,7 @@ def entry_columns(desk: Desk, undone: Container[str] = ()) -> Sequence[Column[En
     """Entries, newest first; `undone` has the ids of those taken back."""
     names = people(desk)
     return (
-        Column("Entry", lambda entry: str(entry.number), right=True),
+        Column("Entry", lambda entry: numbered(desk, entry), right=True),
         Column(
             "What",
             lambda entry: kind_words(entry.kind) + (", reversed" if entry.id in undone else ""),

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from datetime import date, datetime
+from typing import Protocol
 
 from chargebench.desk import Desk
 from chargebench.units import System, from_mg, shown
@@ -38,6 +39,23 @@ def signed_mass(milligrams: int, system: System) -> str:
 def kind_words(kind: str) -> str:
     """What an entry was."""
     return _KINDS.get(kind, kind)
+
+
+class _Numbered(Protocol):
+    @property
+    def bench(self) -> str:
+        """Whose chain it stands in."""
+
+    @property
+    def number(self) -> int:
+        """Its place there."""
+
+
+def numbered(desk: Desk, entry: _Numbered) -> str:
+    """An entry's number, with the letter of its bench where that is another one."""
+    if entry.bench == desk.reading.bench:
+        return str(entry.number)
+    return f"{entry.bench} {entry.number}"
 
 
 def moved_words(kind: str, source: str, target: str, as_typed: str) -> str:

@@ -13,7 +13,7 @@ from chargebench.ui.firststart import FirstStart
 from chargebench.ui.handing import HandOverPanel, told
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.records import RecordsArea
-from chargebench.ui.records_page import FLAGS
+from chargebench.ui.records_page import ENTRIES, FLAGS
 from chargebench.ui.settling import DecideTwice, SettleConflict
 from tests.desk import benches
 
@@ -59,6 +59,10 @@ def test_that_a_bench_is_begun_from_the_window_and_hands_over_to_it(
     records.take(tmp_path / "back.chain")
     assert records.says.text().startswith("back.chain: Taken in of bench D: entries 1 to 2.")
     assert desk.reading.balance("cylinder:C-014", "R290") == 5_000_000
+    records.show_view(ENTRIES)
+    numbers = [records.entries.index(row, 0).data() for row in range(4)]
+    assert numbers[1:3] == ["D 2", "D 1"]  # of the other bench; this one's own stand bare
+    assert numbers[0].isdigit()
 
 
 def test_that_an_ordinary_hand_over_gives_no_letter(
