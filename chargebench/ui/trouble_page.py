@@ -12,6 +12,7 @@ from chargebench.ledger import Kept, Rescued, going_back, kept, rescue
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.rowtable import Column, RowModel, RowView
 from chargebench.ui.stock_words import moment
+from chargebench.ui.turning import scrolled
 
 _NO_BACKUP = "There is no backup beside this file."
 _RESCUE_SAYS = (
@@ -81,7 +82,9 @@ class TroublePage(QWidget):
         head.addWidget(self.first)
         head.addStretch(1)
         title = "This shop can not be opened" if self._trouble else "Go back to a backup"
-        column = QVBoxLayout(self)
+        page = QWidget()
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, 0, 0)
         for part in (wrapped(title, "title"), self.says, head, self.table, self.leaves, acts,
                      wrapped(_RESCUE_SAYS), saved, self.found, self.refusal):  # fmt: skip
             if isinstance(part, QHBoxLayout):
@@ -89,6 +92,9 @@ class TroublePage(QWidget):
             else:
                 column.addWidget(part)
         column.addStretch(1)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(scrolled(page))
         self.first.clicked.connect(
             lambda _: (self.again if self._trouble else self.back_to_work).emit()
         )
