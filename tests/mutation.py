@@ -48,6 +48,7 @@ AHEAD = (
 PYTEST = (
     *("-q", "-x", "--tb=no", "-c", str(ROOT / "pyproject.toml"), "--rootdir", str(ROOT)),
     *("-o", "addopts=", "--import-mode=importlib", "--hypothesis-profile=mutation"),
+    *("-o", "python_files=test_*.py"),  # or pytest itself would import calc/pressure_test.py
     *("-p", "no:cacheprovider", "-p", "no:xdist", "-p", "no:cov", "-p", "no:pytest-qt"),
     *("-W", "ignore::pytest.PytestConfigWarning"),  # options of plugins left out
     *("-W", "ignore::pytest.PytestAssertRewriteWarning"),  # imported ahead
@@ -61,6 +62,7 @@ FEW_EXAMPLES: Any = {
     "phases": (hypothesis.Phase.explicit, hypothesis.Phase.generate),
 }
 KILLED, SURVIVED, ENDLESS, UNTESTED = "killed", "survived", "endless", "no test"
+_NOT_IMPORTED = 99
 FIELDS = ("module", "line", "result", "seconds", "kind", "before", "after")
 
 
@@ -137,10 +139,11 @@ class _Mutated(SourceFileLoader):
 
     def __init__(self, mutant: Mutant) -> None:
         super().__init__(_named(mutant.module), str(mutant.module))
-        self.text = mutant.code
+        self.text, self.imported = mutant.code, False
 
     def get_code(self, fullname: str) -> CodeType:
         assert fullname == self.name
+        self.imported = True
         return compile(self.text, self.path, "exec")
 
     def find_spec(self, name: str, path: object = None, target: object = None) -> ModuleSpec | None:
@@ -197,14 +200,16 @@ def _tried(mutant: Mutant, tests: Sequence[str], known: Baseline) -> str:
         _quiet()
         # The alarm's default ends the process, even in native code.
         signal.alarm(int(30 + 3 * sum(known.seconds[test] for test in tests)))
-        sys.meta_path.insert(0, _Mutated(mutant))
+        sys.meta_path.insert(0, changed := _Mutated(mutant))
         files = sorted({test.split("::")[0] for test in tests})
-        os._exit(int(pytest.main([*PYTEST, *files], plugins=[_Only(tests)])))
+        code = int(pytest.main([*PYTEST, *files], plugins=[_Only(tests)]))
+        os._exit(code if changed.imported else _NOT_IMPORTED)
     status = os.waitpid(child, 0)[1]
     with contextlib.suppress(ProcessLookupError):
         os.killpg(child, signal.SIGKILL)  # what the tests started and left
     if os.WIFSIGNALED(status):
         return ENDLESS if os.WTERMSIG(status) == signal.SIGALRM else KILLED
+    assert os.WEXITSTATUS(status) != _NOT_IMPORTED, f"the tests did not import {mutant.module}"
     return SURVIVED if os.WEXITSTATUS(status) in (0, 5) else KILLED
 
 
