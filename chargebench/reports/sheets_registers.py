@@ -50,8 +50,13 @@ EQUIPMENT = (
     Column("Factory sealed", 10),
     Column("Labelled hermetic", 10),
     Column("Leak detection", 10),
+    Column("Detection checked", 12, Form.DATE),
+    Column("Residential building", 11),
+    Column("Leak rate method", 16),
     Column("Excluded subsector", 10),
     Column("Installed", 12, Form.DATE),
+    Column("Mothballed since", 12, Form.DATE),
+    Column("Mothballed until", 12, Form.DATE),
     Column("Retired", 12, Form.DATE),
 )
 PEOPLE = (
@@ -155,8 +160,13 @@ def equipment(content: AuditContent) -> Table:
                 row.yes("factory_sealed"),
                 row.yes("hermetic_labelled"),
                 row.yes("leak_detection"),
+                row.date("detection_checked"),
+                row.yes("residential"),
+                site.get("leak_method", ""),
                 row.yes("subsector_excluded"),
                 row.date("installed"),
+                row.date("mothballed"),
+                row.date("mothball_ended"),
                 row.date("retired"),
             )
 
