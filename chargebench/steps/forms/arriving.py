@@ -5,6 +5,8 @@ from chargebench.steps.form import Asks, Field, Form
 from chargebench.steps.forms.common import AIR, reading
 from chargebench.units import Kind
 
+# What the undertaking did, as EU 2024/573, article 7(1)(e), tells it apart.
+WORK = ("installation", "maintenance or service", "repair", "leak check", "decommissioning")
 _RUNNING: tuple[Field, ...] = (
     AIR,
     Field("refrigerant_found", "Refrigerant found", Asks.REFRIGERANT, example="R290"),
@@ -63,6 +65,7 @@ FINDINGS = Form(
     "Findings",
     "What was found, why it happened, and what was set differently.",
     (
+        Field("work", "Kind of work", Asks.CHOICE, choices=WORK),
         Field("found", "Found", Asks.LONG_TEXT, required=True),
         Field("cause", "Cause", Asks.LONG_TEXT),
         Field("done", "Done", Asks.LONG_TEXT),

@@ -95,6 +95,12 @@ CLOSE = Form(
             required=True,
             choices=("left running", "left off", "taken out of service"),
         ),
+        Field(
+            "disposal",
+            "Recovery and disposal",
+            Asks.LONG_TEXT,
+            hint="Where it is taken out of service: what was done, and who takes the equipment.",
+        ),
         SAFETY_LIST,
         Field("remarks", "Remarks", Asks.LONG_TEXT),
     ),

@@ -107,6 +107,9 @@ EQUIPMENT = Form(
         Field("charge_method", "How the full charge is known", Asks.CHOICE, choices=METHODS),
         Field("range_low", "Range, low", Asks.READING, Kind.MASS, "13.5 kg"),
         Field("range_high", "Range, high", Asks.READING, Kind.MASS, "14.9 kg"),
+        Field("range_basis", "How the range was found", example="sight glass, winter and summer"),
+        Field("charge_revised", "Full charge revised on", Asks.DATE),
+        Field("charge_revised_why", "How the full charge was revised"),
         Field("tolerance", "Charge tolerance", Asks.READING, Kind.MASS, "2 g"),
         Field("factory_sealed", "Factory charged and sealed", Asks.YES_NO),
         Field("hermetic_labelled", "Labelled hermetically sealed", Asks.YES_NO),
@@ -143,10 +146,14 @@ CYLINDER = Form(
         Field("tare", "Tare stamped", Asks.READING, Kind.MASS, "7.85 kg or 17 lb 5 oz"),
         Field("tare_found", "Tare as weighed empty", Asks.READING, Kind.MASS, "7.83 kg"),
         Field("water_capacity", "Water capacity", Asks.READING, Kind.MASS, "26.2 lb"),
+        Field("requalified", "Last requalified", Asks.DATE, example="2023-06-30"),
         Field("requalification_due", "Requalification due", Asks.DATE, example="2028-06-30"),
+        Field("thread", "Valve thread", example="1/4 in SAE flare, left-hand"),
         Field("owner", "Owner"),
         Field("batch", "Batch or reclaim number"),
         Field("origin", "Origin", Asks.CHOICE, choices=("virgin", "recycled", "reclaimed")),
+        Field("reclaimer", "Reclaimed or recycled by", hint="Name and address of the facility."),
+        Field("reclaimer_certificate", "Certificate of the facility"),
         Field("supplier", "Supplier"),
     ),
 )
@@ -163,6 +170,8 @@ PERSON = Form(
         Field("certificate_type", "Certificate type", example="Universal, Type I, A1"),
         Field("certificate_body", "Certified by"),
         Field("certificate_until", "Valid until", Asks.DATE),
+        Field("employer", "Employer", hint="If not this shop."),
+        Field("employer_certificate", "Certificate of the employer"),
     ),
 )
 INSTRUMENT = Form(
