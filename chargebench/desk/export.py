@@ -10,7 +10,7 @@ from chargebench.errors import ExportRefused
 from chargebench.ledger import Ledger
 
 Progress = Callable[[str, int, int], None]
-WORKBOOK, CHECKLIST, JOBS = "audit.xlsx", "checklist.pdf", "jobs"
+WORKBOOK, CHECKLIST, CALENDAR, JOBS = "audit.xlsx", "checklist.pdf", "due.ics", "jobs"
 
 
 class Desk(HandOver):
@@ -43,7 +43,7 @@ class Desk(HandOver):
         checklist_pdf.write_checklist(content, folder / CHECKLIST)
         jobs = self.write_job_files(folder / JOBS, (record.case.job for record in content.jobs))
         calendar = calendar_file.write_calendar(
-            folder / calendar_file.NAME,
+            folder / CALENDAR,
             content.due,
             shop_id=self.reading.shop_id,
             shop=content.shop.get("name", ""),

@@ -12,7 +12,6 @@ from chargebench.errors import ExportRefused
 from chargebench.reports.dated import DONE, OVERDUE, DueLine
 from chargebench.sources import name as source_name
 
-NAME = "due.ics"
 # RFC 9562, 6.6: ids of texts, in a name space of this program's own.
 _SPACE = UUID("6f1d2c0e-9a57-5c6b-8a44-0d6f2f8f7c31")
 

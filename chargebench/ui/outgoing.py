@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.desk import Desk, Exported
-from chargebench.desk.export import CHECKLIST, JOBS, WORKBOOK
+from chargebench.desk.export import CALENDAR, CHECKLIST, JOBS, WORKBOOK
 from chargebench.ledger import Problem, Verification
 from chargebench.ui.errand import Errand
 from chargebench.ui.fieldrow import wrapped
@@ -157,10 +157,10 @@ class ExportPanel(Panel):
         says = (
             f"Will be written, for {self._period.words}: {WORKBOOK} (every job, entry, transfer "
             f"and test with its totals), {CHECKLIST} (the flammable-refrigerant handling lists), "
-            f"{JOBS} (a job file for each job), and a manifest with the SHA-256 of each and the "
-            "head of the chain."
+            f"{CALENDAR} (what is due, for a calendar), {JOBS} (a job file for each job), and a "
+            "manifest with the SHA-256 of each and the head of the chain."
         )
-        there = [name for name in (WORKBOOK, CHECKLIST) if (self._path() / name).exists()]
+        there = [name for name in (WORKBOOK, CHECKLIST, CALENDAR) if (self._path() / name).exists()]
         if self.folder.text().strip() and there:
             says += f" Already there and replaced: {', '.join(there)}."
         self.says.setText(says)

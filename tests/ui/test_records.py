@@ -199,7 +199,7 @@ def test_that_an_export_says_what_it_writes_and_writes_it_while_the_window_lives
     qtbot.waitUntil(lambda: not panel.working, timeout=60_000)
     assert panel.refusal.isHidden(), panel.refusal.text()
     assert panel.says.text().startswith(f"Written into {folder}: audit.xlsx")
-    assert {"audit.xlsx", "checklist.pdf"} <= {file.name for file in folder.iterdir()}
+    assert {"audit.xlsx", "checklist.pdf", "due.ics"} <= {file.name for file in folder.iterdir()}
     assert len(alive) > 3  # timers went on firing: the window was not frozen
     records.show_export()
     assert "Already there and replaced" in panel.says.text()
