@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from contextlib import contextmanager
+from itertools import pairwise
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QHideEvent
@@ -69,6 +70,10 @@ class _Asking(QDialog):
         acts.addWidget(self.act)
         self._column.addWidget(self.says)
         self._column.addLayout(acts)
+        order = (*self.fields(), self.act, self.back)
+        for before, after in pairwise(order):
+            self.setTabOrder(before, after)
+        order[0].setFocus()
 
     def _field(self, label: str) -> QLineEdit:
         field = QLineEdit()
@@ -184,3 +189,4 @@ def ask(desk: Desk, window: QWidget) -> None:
     )
     dialog.exec()
     dialog.deleteLater()
+    parent.activateWindow()  # the next key goes on where the signature was asked for

@@ -42,7 +42,7 @@ class WhoSigns(QWidget):
         self.lock.clicked.connect(lambda _: self.turn())
         self.watch.lapsed.connect(self._lapsed)
         pressed: dict[str, Callable[[], object]] = {
-            "Ctrl+U": self._offer,
+            "Ctrl+U": self.people.setFocus,  # where letters and arrows choose
             "Ctrl+L": self.turn,
             "Ctrl+Shift+L": self.set_passphrase,
         }
@@ -87,11 +87,6 @@ class WhoSigns(QWidget):
         asks = "; signing asks for the passphrase" if desk.locked else ""
         self.said.emit(f"{self.people.currentText()} signs from now on{asks}.")
 
-    def _offer(self) -> None:
-        if self._desk is not None:
-            self.people.setFocus()
-            self.people.showPopup()
-
     def turn(self) -> None:
         """Lock now; or unlock, where it is locked."""
         if self._desk is None:
@@ -115,6 +110,7 @@ class WhoSigns(QWidget):
         dialog = SetDialog(self._desk, self._desk.person, self.window())
         dialog.accepted.connect(self._passphrase_set)
         dialog.finished.connect(dialog.deleteLater)
+        dialog.finished.connect(lambda _: self.window().activateWindow())
         dialog.open()
 
     def _passphrase_set(self) -> None:
