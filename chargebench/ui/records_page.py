@@ -58,6 +58,12 @@ LOW_EMS = 28
 _TOTALS_SHARE = 0.4  # of the page's height, at most
 
 
+def _in_two(*buttons: QWidget) -> Turning:
+    """Buttons in one row, or with large text in two."""
+    half = (len(buttons) + 1) // 2
+    return Turning((row_of(*buttons[:half]), row_of(*buttons[half:])), fill=1)
+
+
 class RecordsPage(QWidget):
     """What the Records area is made of, laid out."""
 
@@ -95,7 +101,7 @@ class RecordsPage(QWidget):
             button.setCheckable(True)
             self._views.addButton(button, place)
             views.append(button)
-        bar = Turning((row_of(*views), self._acts()))
+        bar = Turning((_in_two(*views), self._acts()))
         self._models: tuple[RowModel[Any], ...] = (
             self.usage,
             self.flags,
@@ -151,7 +157,7 @@ class RecordsPage(QWidget):
         self.export = QPushButton("E&xport…")
         self.export.setProperty("weight", "main")
         self.hand_over = QPushButton("Hand &over…")
-        return row_of(
+        return _in_two(
             self.take_in, self.hand_over, self.back_up, self.go_back, self.verify, self.export
         )
 
