@@ -1,5 +1,7 @@
 """Corrections by keys: from a job's step, the list of entries and a cylinder's history."""
 
+from typing import Any
+
 import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
@@ -14,7 +16,7 @@ from tests.hands import ALT, CTRL, Hands
 NAMEPLATE = {"refrigerant": "R290", "charge": "85 g"}
 
 
-def _struck(model: RowModel[object]) -> list[str]:
+def _struck(model: RowModel[Any]) -> list[str]:
     """What each struck row says it was."""
     rows = range(model.rowCount())
     return [
