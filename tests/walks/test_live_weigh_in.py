@@ -106,7 +106,7 @@ def test_that_a_charge_is_weighed_to_the_stop_by_the_scale_itself(
     end = typed["lines"][0]["end"]  # type: ignore[index]
     assert typed["taken"] == [
         {"path": "lines[0].start", "source": "S-2", "text": "4312.5 g"},
-        {"path": "lines[0].end", "source": "S-2", "text": end},  # type: ignore[index]
+        {"path": "lines[0].end", "source": "S-2", "text": end},
     ]
     weigh_in.window.activateWindow()
     qtbot.waitUntil(weigh_in.window.isActiveWindow)
