@@ -52,6 +52,13 @@ def test_that_inspections_are_counted_from_the_good_follow_up() -> None:
     ]
 
 
+def test_that_a_search_after_the_clean_year_is_no_inspection_owed() -> None:
+    looked = (Done(date(2027, 1, 20)), Done(date(2028, 1, 1)))
+    follow_up = VerificationTest(date(2026, 1, 31), "follow-up", tight=True)
+    past = Afterwards(tests=(follow_up,), inspections=looked)
+    assert inspected(hfc(), 499, past) == [(date(2027, 1, 31), True)]
+
+
 # 82.157(g): on any appliance exceeding; three months for commercial and industrial from 500 lb.
 def test_that_the_older_rule_counts_inspections_from_the_exceedance() -> None:
     assert inspected(ozone(), 600, Afterwards()) == [(date(2026, 4, 10), False)]

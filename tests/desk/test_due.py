@@ -268,6 +268,20 @@ def test_that_a_job_that_tops_up_is_read_with_its_search(stocked: Desk) -> None:
     assert repair.ended_by == (number,)
 
 
+# Article 6(1) and (3): a detection system from 500 t on, itself "checked at least once every 12
+# months". 400 kg of R449A at GWP 1396 are 558 t.
+def test_that_european_rules_ask_for_detection_from_500_tonnes(desk: Desk) -> None:
+    desk.save_row("shop", "shop", shops.SHOP | {"rule_set": "eu-2024-573"})
+    register(desk, charge="400 kg", installed="2026-08-31")
+    assert "detection-missing" in {flag.key for flag in desk.all_flags()}
+    assert owed(desk)["leak check"].on == date(2026, 11, 30)
+    fitted = {"leak_detection": "yes", "detection_checked": "2026-09-30"}
+    register(desk, charge="400 kg", installed="2026-08-31", **fitted)
+    assert "detection-missing" not in {flag.key for flag in desk.all_flags()}
+    assert owed(desk)["leak check"].on == date(2027, 2, 28)
+    assert owed(desk)["leak detection system check"].on == date(2027, 9, 30)
+
+
 # Records older than they are kept are not read again; a year more, for what clocks run from.
 def test_that_what_is_older_than_its_records_sets_off_nothing(desk: Desk) -> None:
     register(desk, refrigerant="R22", charge="60 lb", installed="2010-01-04")
