@@ -131,8 +131,7 @@ class _Taking:
                 raise self._forked(signed.bench, signed.number)
             self._known += 1
             return
-        if signed.previous_hash != digest:
-            raise self._forked(signed.bench, last)
+        assert signed.previous_hash == digest, "the file was held against what is known here"
         try:
             self._refuse_unsound(signed)
             stands = self._conflicts.before(signed)

@@ -162,6 +162,11 @@ def _twice(lines: list[bytes]) -> None:
     lines.insert(6, lines[5])
 
 
+def _other_id(lines: list[bytes]) -> None:
+    known = json.loads(lines[2])["entry"][1]
+    chains.rehashed(lines, 15, lambda entry: entry.__setitem__(1, known))
+
+
 # Lines 1 to 12 are those of bench B, then come 13 to 15 of bench D: handed-over, job, weigh-in.
 TAMPERED: dict[str, chains.Change] = {
     "a mass changed": _replace(15, b"85000,", b"85001,"),
@@ -199,6 +204,8 @@ TAMPERED: dict[str, chains.Change] = {
     "forged: a mass below nothing": _forge(15, 10, [["supplier", "outside", "R290", -1, "x"]]),
     "forged: a mass with both ends one": _forge(15, 10, [["outside", "outside", "R290", 1, "x"]]),
     "forged: a place that is none": _forge(15, 10, [["moon", "outside", "R290", 1, "x"]]),
+    "forged: the id of another entry": _other_id,
+    "forged: an entry of a bench not named": _forge(15, 2, "Q"),
     "forged: no moment": _forge(15, 6, "yesterday"),
     "forged: a moment without a zone": _forge(15, 6, "2026-03-02T12:00:00"),
     "forged: a job that is not there": _forge(15, 5, "0198"),
@@ -265,6 +272,21 @@ def test_that_what_is_no_chain_file_is_refused(shop: Ledger, tmp_path: Path) -> 
 def test_that_bytes_can_be_taken_as_well(shop: Ledger, bench: Ledger) -> None:
     content = chains.handed(bench).read_bytes()
     assert shop.take_over(io.BytesIO(content), BY, NOON).taken == 3
+
+
+def test_that_a_disk_that_fails_on_the_way_is_told_with_the_line(
+    shop: Ledger, bench: Ledger
+) -> None:
+    class Failing(io.BytesIO):
+        def readline(self, size: int | None = -1, /) -> bytes:
+            if self.tell() > 3_000:
+                raise OSError(5, "Input/output error")
+            return super().readline(size)
+
+    before = chains.state(shop)
+    with pytest.raises(ChainFileRefused, match=r"line \d+: .*Input/output error"):
+        shop.take_over(Failing(chains.handed(bench).read_bytes()), BY, NOON)
+    assert chains.state(shop) == before
 
 
 def test_that_an_entry_no_line_can_hold_is_not_written(shop: Ledger) -> None:

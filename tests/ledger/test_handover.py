@@ -120,8 +120,10 @@ def test_that_two_computers_that_record_as_one_bench_are_found_out(
             draw(ledger, 1_000)
         chains.take(shop, chains.handed(one))
         before = chains.state(shop)
-        with pytest.raises(ChainFileRefused, match="two computers record as bench F"):
-            chains.take(shop, chains.handed(two))
+        draw(two, 2_000)
+        for part in (chains.handed(two), chains.handed(two, only="F", first=3)):
+            with pytest.raises(ChainFileRefused, match="two computers record as bench F"):
+                chains.take(shop, part)
         assert chains.state(shop) == before
 
 
@@ -159,6 +161,15 @@ def test_that_another_refrigerant_in_a_cylinder_is_a_conflict(shop: Ledger, benc
     books.receive(bench, 200, cylinder=fresh, refrigerant="R290")
     assert whats(shop, bench) == ["mixed"]
     assert (shop.balance(fresh, "R600a"), shop.balance(fresh, "R290")) == (100, 200)
+
+
+def test_that_what_went_out_again_mixes_nothing(shop: Ledger, bench: Ledger) -> None:
+    fresh = "cylinder:C-7"
+    books.receive(shop, 100, cylinder=fresh, refrigerant="R600a")
+    books.receive(bench, 200, cylinder=fresh, refrigerant="R290")
+    out = Transfer(fresh, "reclaimer", "R290", 200, "200 mg")
+    bench.post(NewEntry("returned", BY, NOON, {}, (out,)))
+    assert whats(shop, bench) == []
 
 
 def test_that_work_on_a_job_closed_meanwhile_is_a_conflict(shop: Ledger, bench: Ledger) -> None:
