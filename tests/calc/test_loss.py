@@ -203,6 +203,7 @@ def test_that_what_is_short_already_is_short_today() -> None:
 def test_that_the_shares_short_have_their_edges() -> None:
     day = date(2025, 1, 1)
     assert dates(90, 10)[:2] == [day] * 2
+    assert dates(90, 0)[:2] == [day] * 2
     assert dates(90.5, 0, 10)[:2] == [None, date(2025, 1, 19)]  # 0.5 g at 10 g/yr: 18.3 days
     assert dates(80, 10) == [day] * 4
     assert dates(100, 0.5, -0.5)[1] == date(2035, 1, 1)  # 10 years of 365.25 days
