@@ -1,4 +1,4 @@
-"""Benches of one invented shop, and chain files that were tampered with."""
+"""Benches of one invented shop, what they do, and chain files that were tampered with."""
 
 import hashlib
 import json
@@ -6,9 +6,19 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from chargebench.ledger import Ledger, TakenOver, begin
+from chargebench.ledger import (
+    SAME,
+    Entry,
+    Ledger,
+    NewEntry,
+    TakenOver,
+    Transfer,
+    begin,
+    decision,
+    pair_id,
+)
 from tests.ledger import books
-from tests.ledger.books import BY, NOON
+from tests.ledger.books import BY, CYLINDER, FREEZER, NOON, later
 
 Change = Callable[[list[bytes]], None]
 
@@ -89,3 +99,17 @@ def rehashed(lines: list[bytes], at: int, edit: Callable[[list[Any]], None]) -> 
         follows = bytes.fromhex(line["hash"])
     chain["hash"] = follows.hex()
     lines[0] = json.dumps(head, separators=(",", ":")).encode() + b"\n"
+
+
+def draw(ledger: Ledger, mass_mg: int, *, source: str = CYLINDER, job: str | None = None) -> Entry:
+    """A charge out of a cylinder, however little it holds."""
+    line = Transfer(source, FREEZER, "R290", mass_mg, f"{mass_mg} mg")
+    new = NewEntry("step-signed", BY, later(90), {"step": "weigh_in"}, (line,), job=job)
+    return ledger.post(new, may_overdraw_mg={source: 10**9})
+
+
+def decide(ledger: Ledger, one: str, other: str, *, same: bool) -> None:
+    """A decision on two cylinders."""
+    row = decision("cylinder", one, other, same=same, reason="")
+    payload = {"register": SAME, "id": pair_id("cylinder", one, other), "after": row}
+    ledger.post(NewEntry(SAME, BY, NOON, payload))

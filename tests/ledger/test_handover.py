@@ -4,22 +4,17 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
 
 from chargebench.errors import ChainFileRefused, PostingRefused, ShopFileRefused
 from chargebench.ledger import (
-    SAME,
-    Entry,
     Ledger,
     NewEntry,
     Transfer,
     begin,
-    decision,
-    pair_id,
 )
 from tests.ledger import books, chains
-from tests.ledger.books import BY, CYLINDER, FREEZER, NOON, later
+from tests.ledger.books import BY, CYLINDER, NOON, later
+from tests.ledger.chains import draw
 
 
 @pytest.fixture
@@ -32,12 +27,6 @@ def shop(tmp_path: Path) -> Iterator[Ledger]:
 def bench(shop: Ledger) -> Iterator[Ledger]:
     with chains.further(shop, "D") as ledger:
         yield ledger
-
-
-def draw(ledger: Ledger, mass_mg: int, *, source: str = CYLINDER, job: str | None = None) -> Entry:
-    line = Transfer(source, FREEZER, "R290", mass_mg, f"{mass_mg} mg")
-    new = NewEntry("step-signed", BY, later(90), {"step": "weigh_in"}, (line,), job=job)
-    return ledger.post(new, may_overdraw_mg={source: 10**9})
 
 
 def whats(shop: Ledger, bench: Ledger) -> list[str]:
@@ -285,104 +274,3 @@ def test_that_what_can_not_have_been_signed_is_refused_with_its_entry(
     with pytest.raises(ChainFileRefused, match="Entry 1 of bench D: no handed-over is known"):
         shop.take_over(chain, BY, NOON, check=nothing_of_it)
     assert chains.state(shop) == before
-
-
-def decide(ledger: Ledger, one: str, other: str, *, same: bool) -> None:
-    row = decision("cylinder", one, other, same=same, reason="")
-    payload = {"register": SAME, "id": pair_id("cylinder", one, other), "after": row}
-    ledger.post(NewEntry(SAME, BY, NOON, payload))
-
-
-def test_that_one_cylinder_under_two_ids_holds_what_both_hold_until_it_is_decided_otherwise(
-    shop: Ledger,
-) -> None:
-    for cylinder, mass_mg in (("C-5", 300), ("C-D-001", 200)):
-        books.receive(shop, mass_mg, cylinder=f"cylinder:{cylinder}")
-    decide(shop, "C-5", "C-D-001", same=True)
-    assert [shop.balance(f"cylinder:{c}", "R290") for c in ("C-5", "C-D-001")] == [500, 500]
-    out = Transfer("cylinder:C-D-001", "reclaimer", "R290", 450, "450 mg")
-    shop.post(NewEntry("returned", BY, NOON, {}, (out,)))  # more than either id was filled with
-    with pytest.raises(PostingRefused, match=r"C-5 holds 0\.05 g"):
-        shop.post(NewEntry("returned", BY, NOON, {}, (out,)))
-    rows = shop.history("cylinder:C-5")
-    assert [(row.mass_mg, row.running_mg) for row in rows] == [(-450, 50), (200, 500), (300, 300)]
-    assert shop.history("cylinder:C-D-001") == rows
-    assert shop.verify().ok
-    decide(shop, "C-5", "C-D-001", same=False)
-    assert [shop.balance(f"cylinder:{c}", "R290") for c in ("C-5", "C-D-001")] == [300, -250]
-    assert shop.verify().ok
-
-
-@pytest.mark.parametrize(
-    "row",
-    [
-        {"register": "site", "one": "a", "other": "b", "same": "yes", "reason": ""},
-        {"register": "cylinder", "one": "a", "other": "a", "same": "yes", "reason": ""},
-        {"register": "cylinder", "one": "a", "other": "b", "same": "perhaps", "reason": ""},
-        {"register": "cylinder", "one": "a", "other": "c", "same": "yes", "reason": ""},
-        {"register": "cylinder"},
-    ],
-)
-def test_that_a_decision_is_on_two_rows_of_one_register(shop: Ledger, row: dict[str, str]) -> None:
-    payload = {"register": SAME, "id": pair_id("cylinder", "a", "b"), "after": row}
-    with pytest.raises(PostingRefused, match="decision"):
-        shop.post(NewEntry(SAME, BY, NOON, payload))
-
-
-def test_that_deciding_in_a_circle_leaves_one_thing(shop: Ledger) -> None:
-    for one, other in (("C-1", "C-2"), ("C-2", "C-3"), ("C-3", "C-1")):
-        decide(shop, one, other, same=True)
-    assert shop.names() == {f"cylinder:C-{n}": "cylinder:C-1" for n in (1, 2, 3)}
-
-
-def work(benches: dict[str, Ledger], at: str, what: str, mass_mg: int) -> Iterator[tuple[str, int]]:
-    """One act at one bench; the entry and what the cylinder gained by it."""
-    ledger = benches[at]
-    if what in benches:
-        chains.take(ledger, chains.handed(benches[what]))
-    elif what == "draw":
-        yield draw(ledger, mass_mg).id, -mass_mg
-    elif what == "receive":
-        yield books.receive(ledger, mass_mg).id, mass_mg
-    elif what == "decide":
-        decide(ledger, "C-014", "C-015", same=bool(mass_mg % 2))
-    else:
-        books.open_job(ledger)
-
-
-ACTS = st.lists(
-    st.tuples(
-        st.sampled_from(["B", "D", "F"]),
-        st.sampled_from(["draw", "receive", "decide", "job", "B", "D", "F"]),
-        st.integers(0, 3_000_000),
-    ),
-    max_size=14,
-)
-
-
-@given(acts=ACTS, order=st.permutations(["B", "D", "F"]))
-@settings(max_examples=40)
-def test_that_balances_are_the_same_whoever_hands_over_first(
-    tmp_path_factory: pytest.TempPathFactory,
-    acts: list[tuple[str, str, int]],
-    order: list[str],
-) -> None:
-    """Three benches work, now and then one takes another's file; in the end all know all."""
-    folder = tmp_path_factory.mktemp("benches")
-    with chains.shop(folder) as b, chains.further(b, "D") as d, chains.further(b, "F") as f:
-        benches = {"B": b, "D": d, "F": f}
-        moved = dict(worked for act in acts for worked in work(benches, *act))
-        for giver in order:
-            for taker in reversed(order):
-                chains.take(benches[taker], chains.handed(benches[giver]))
-        for giver in order:  # what the last takers recorded of the first givers
-            for ledger in benches.values():
-                chains.take(ledger, chains.handed(benches[giver]))
-        # Told from the acts alone: 4 650 000 delivered, 99 523 used before the benches parted.
-        left = 4_650_000 - 99_523 + sum(moved.values())
-        for ledger in benches.values():
-            assert ledger.balance(CYLINDER, "R290") == left
-            assert set(books.sums(ledger).values()) == {0}
-            assert set(moved) <= {entry.id for entry in ledger.entries()}
-            assert ledger.verify().problems == ()
-        assert chains.held(b) == chains.held(d) == chains.held(f)
