@@ -98,6 +98,11 @@ def test_that_the_resolution_that_is_enough_is_reckoned_by_hand(
     assert found.m_as("g") == pytest.approx(enough)
 
 
+def test_that_a_charge_is_one_net_mass_unless_said_otherwise() -> None:
+    found = verdict(charged=g(86.5), nameplate=g(85), tolerance=g(2), expanded_uncertainty=g(1.7))
+    assert found == judged(86.5, doubt=1.7)
+
+
 def test_that_no_scale_decides_a_charge_on_the_limit() -> None:
     assert judged(87.0).resolution_enough is None
 

@@ -1,5 +1,6 @@
 """Tonnes of CO2 equivalent and leak check intervals at their boundaries."""
 
+import dataclasses
 from datetime import date
 from decimal import Decimal
 
@@ -142,6 +143,14 @@ def test_that_great_britain_frees_hermetic_circuits_alike_at_home(
 
 def test_that_the_limit_for_homes_does_not_free_a_shop() -> None:
     assert months(interval(11, charge=2, hermetic=True)) == 12
+    unsaid = check_interval(
+        co2e=Q(11, "t"),
+        hfo_mass=Q(0, "kg"),
+        charge=Q(2, "kg"),
+        rule=climate(),
+        hermetic_labelled=True,
+    )
+    assert months(unsaid) == 12
 
 
 # Article 6 binds from 500 t, whatever the mass of HFO beside it.
@@ -256,3 +265,19 @@ def test_that_a_check_after_repair_is_not_too_early(
     owed = recheck_duty(Done(date(2026, 1, 31), 5), climate(name), [check])
     assert (owed.start, owed.due, owed.entries) == (date(2026, 1, 31), date(2026, 2, 28), (5,))
     assert (owed.ended_by == (6,)) is ended
+
+
+def test_that_of_several_checks_the_first_good_one_ends_the_duty() -> None:
+    checks = [Recheck(date(2026, 2, 9), tight=True), Recheck(date(2026, 2, 3), tight=True)]
+    owed = recheck_duty(Done(date(2026, 1, 31)), climate(), checks)
+    assert (owed.done_on, owed.entries, owed.ended_by) == (date(2026, 2, 3), (), ())
+
+
+def test_that_hours_to_run_are_whole_days_where_they_were_not_said() -> None:
+    rule = climate()
+    assert rule.recheck_earliest is not None
+    longer = dataclasses.replace(rule.recheck_earliest, value=Decimal(36))
+    rule = dataclasses.replace(rule, recheck_earliest=longer)
+    for day, ended in ((1, False), (2, True)):
+        check = Recheck(date(2026, 2, day), tight=True)
+        assert (recheck_duty(Done(date(2026, 1, 31)), rule, [check]).done_on is not None) is ended

@@ -19,7 +19,8 @@ def test_that_the_printed_points_of_student_s_t_are_those_of_scipy(freedom: int)
 
 
 @pytest.mark.parametrize(
-    ("freedom", "row"), [(24, 20), (29, 25), (99, 50), (101, math.inf), (10_000, math.inf)]
+    ("freedom", "row"),
+    [(24, 20), (29, 25), (39, 30), (49, 40), (99, 50), (101, math.inf), (10_000, math.inf)],
 )
 def test_that_between_printed_points_the_wider_one_holds(freedom: int, row: float) -> None:
     assert f95_one(freedom) ** 0.5 == pytest.approx(stats.t.ppf(0.975, row), abs=0.006)
