@@ -10,7 +10,7 @@ import msgspec
 from sqlalchemy import Connection, select
 
 from chargebench.errors import WrongRefrigerant
-from chargebench.ledger import posting, projection, sameness, schema
+from chargebench.ledger import balancing, projection, sameness, schema
 from chargebench.ledger.chainfile import Signed
 from chargebench.ledger.entry import OPEN_TO_CLOSED, Transfer
 
@@ -93,8 +93,8 @@ class Conflicts:
 
     def moved(self, transfers: Iterable[Transfer]) -> None:
         """Move balances by an entry's mass lines, refusing nothing."""
-        gains, filled = posting.turnover(tuple(transfers), self._names)
-        for place, refrigerant, gain_mg, left_mg in posting.move(self._connection, gains):
+        gains, filled = balancing.turnover(tuple(transfers), self._names)
+        for place, refrigerant, gain_mg, left_mg in balancing.move(self._connection, gains):
             if place.startswith("cylinder:"):
                 self._began_mg.setdefault((place, refrigerant), left_mg - gain_mg)
         self._filled |= dict.fromkeys(filled)
@@ -149,7 +149,7 @@ class Conflicts:
             if self._balance(name, refrigerant) <= 0:
                 continue
             try:
-                posting.check_content(self._connection, name, refrigerant)
+                balancing.check_content(self._connection, name, refrigerant)
             except WrongRefrigerant:
                 yield Conflict("mixed", place=name, refrigerant=refrigerant)
 
