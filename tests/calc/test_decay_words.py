@@ -130,7 +130,7 @@ def test_that_no_surface_gives_off_more_than_3000_micron_slowly() -> None:
     assert word(information=close, rise=micron(3001, 4000)) is DecayWord.LEAK
 
 
-WET = {
+WET: dict[str, Any] = {
     "slope": micron(0, 40),
     "linear_share": Interval(0, 0.4),
     "line_significant": False,
