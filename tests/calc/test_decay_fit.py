@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 from scipy import stats
 
-from chargebench.calc.decay_fit import Fit, f95_one, f95_two, fit
+from chargebench.calc.decay_fit import Fit, _scatter, f95_one, f95_two, fit
 from chargebench.calc.decay_shapes import Array
 
 
@@ -236,6 +236,16 @@ def test_that_agreement_is_believed_no_further_than_the_gauge(
     expected = stats.t.ppf(0.975, 17) * error
     assert found.slope.low == 0
     assert found.slope.high == pytest.approx(max(expected, step / 20), rel=0.02)
+
+
+# By hand: 100 Pa with steps of 12 Pa, of variance 12 (JCGM 100, 4.3.7), beside 1 % of scatter; and
+# a reading of a millionth, believed no better than one of a ten-thousandth.
+def test_that_a_reading_s_doubt_is_its_share_and_its_step() -> None:
+    pressures, steps = np.asarray([100.0, 1e-4]), np.asarray([12.0, 0.0])
+    scatter, floor = _scatter(pressures, steps, 0.003)
+    assert scatter.tolist() == pytest.approx([(1e4 + 12 / 0.01**2) ** 0.5, 0.01])
+    first = ((0.003 * 100) ** 2 + 12) / (1e4 + 12 / 0.01**2)
+    assert floor == pytest.approx((first + 0.003**2) / 2)
 
 
 def test_that_a_step_of_the_display_widens_every_limit_to_itself() -> None:
