@@ -11,6 +11,7 @@ from typing import Any
 from chargebench.errors import ReadingRefused
 from chargebench.units.registry import EXACT_MG, Q, Quantity, mass_mg, ureg
 from chargebench.units.tables import DIAL, LABELS, RULES, Kind, Unit, fold
+from chargebench.words import Measured
 
 
 @dataclass(frozen=True, slots=True)
@@ -263,9 +264,9 @@ def write(value: Decimal, unit: str) -> str:
     return f"{value:f} {unit}".strip()
 
 
-def show(quantity: Quantity, unit: str, places: int) -> str:
+def show(quantity: Quantity, unit: str, places: int) -> Measured:
     """Text of a quantity in a unit with fixed decimal places, thousands parted by thin spaces."""
     number = f"{quantity.m_as(unit):,.{places}f}".replace(",", "\u202f").replace("-", "\u2212")
     if float(number.replace("\u202f", "").replace("\u2212", "-")) == 0:
         number = number.removeprefix("\u2212")
-    return f"{number} {LABELS.get(str(ureg.Unit(unit)), unit)}".strip()
+    return Measured(f"{number} {LABELS.get(str(ureg.Unit(unit)), unit)}".strip())

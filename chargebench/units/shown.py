@@ -9,6 +9,7 @@ from typing import Literal
 
 from chargebench.units.reading import show
 from chargebench.units.registry import Quantity
+from chargebench.words import Measured
 
 System = Literal["SI", "IP"]
 _Choice = tuple[float, str, int]  # used from this size on (in its own unit), unit, places
@@ -69,20 +70,22 @@ def unit_for(quantity: Quantity, system: System) -> tuple[str, int]:
 YEARLY: dict[System, tuple[str, str]] = {"SI": ("g / year", "g/yr"), "IP": ("oz / year", "oz/yr")}
 
 
-def digits(value: float, count: int) -> str:
+def digits(value: float, count: int) -> Measured:
     """A number rounded to its first digits, never written with a power of ten."""
-    return f"{float(f'{value:.{count}g}'):.10g}"
+    return Measured(f"{float(f'{value:.{count}g}'):.10g}")
 
 
-def gauge(pressure: Quantity, unit: str, places: int) -> str:
+def gauge(pressure: Quantity, unit: str, places: int) -> Measured:
     """Text of a pressure that is above the air's, in a unit: 150.0 psig, 10.34 bar(g)."""
-    return show(pressure, unit, places).replace("(a)", "(g)").replace("psia", "psig")
+    text = show(pressure, unit, places)
+    return Measured(text.replace("(a)", "(g)").replace("psia", "psig"))
 
 
-def brief(quantity: Quantity, system: System) -> str:
+def brief(quantity: Quantity, system: System) -> Measured:
     """Text of a chosen limit in the shop's units, without zeros at its end: 3 K, 5.4 °F."""
     number, _, label = shown(quantity, system).partition(" ")
-    return f"{number.rstrip('0').rstrip('.') if '.' in number else number} {label}".strip()
+    number = number.rstrip("0").rstrip(".") if "." in number else number
+    return Measured(f"{number} {label}".strip())
 
 
 _PRESSURE_DIFFERENCES: dict[System, tuple[str, int, str]] = {
@@ -93,13 +96,13 @@ _PRESSURE_DIFFERENCES: dict[System, tuple[str, int, str]] = {
 
 def shown(
     quantity: Quantity, system: System, *, like: Quantity | None = None, finer: int = 0
-) -> str:
+) -> Measured:
     """Text of a quantity in the shop's units; `like` lends its unit to an uncertainty or limit.
 
     `finer` gives more places to what is small beside its unit.
     """
     if str(quantity.units) == "kilopascal":
         unit, places, label = _PRESSURE_DIFFERENCES[system]
-        return f"{show(quantity, unit, places).split(' ', maxsplit=1)[0]} {label}"
+        return Measured(f"{show(quantity, unit, places).split(' ', maxsplit=1)[0]} {label}")
     unit, places = unit_for(quantity if like is None else like, system)
     return show(quantity, unit, places + finer)
