@@ -9,7 +9,7 @@ import pytest
 from scipy import stats
 
 from chargebench.calc.decay_fit import Fit, _scatter, f95_one, f95_two, fit
-from chargebench.calc.decay_shapes import Array
+from chargebench.calc.decay_shapes import Array, Readings, family
 
 
 # Student's t and F by scipy; JCGM 100, table G.2, prints t to three figures.
@@ -155,8 +155,13 @@ class Search:
             level = (second * weights.sum() - first * (shape @ weights)) / determinant
             rise = (one * (shape @ weights) - first * weights.sum()) / determinant
             misses = 1 - (level[:, None] + rise[:, None] * shape) * weights
-            rows.append(np.stack([(misses**2).sum(axis=1), rise, one / determinant, shares]))
-        residual, rise, spread, share = np.concatenate(rows, axis=1)
+            tested = [(misses**2).sum(axis=1), rise, one / determinant, shares]
+            for at in (0.0, length / 2, 2 * length):  # the curve there, and its spread
+                bent = np.expm1(-at / tau) / np.expm1(-length / tau)
+                s = shares * at / length + (1 - shares) * bent
+                tested += [level + rise * s, (second - 2 * s * first + s**2 * one) / determinant]
+            rows.append(np.stack(tested))
+        residual, rise, spread, share, *curves = np.concatenate(rows, axis=1)
         least = float(residual[rise >= 0].min())
         freedom = len(times) - 4
         self.threshold = least * (1 + stats.f.ppf(0.95, 1, freedom) / freedom)
@@ -167,6 +172,12 @@ class Search:
         slopes = share[near] / length
         self.slope = ((low * slopes).min(), (high * slopes).max())
         self.share = (share[near].min(), share[near].max())
+        slack = self.threshold - residual[near]
+        self.low, self.high = [], []
+        for middle, square in zip(curves[::2], curves[1::2], strict=True):
+            half = np.sqrt(slack * square[near])
+            self.low.append(float((middle[near] - half).min()))
+            self.high.append(float((middle[near] + half).max()))
 
 
 CURVES: dict[str, Callable[[float], float]] = {
@@ -190,6 +201,46 @@ def test_that_the_limits_are_those_of_a_plain_search(name: str, seed: int) -> No
     assert (found.slope.low, found.slope.high) == pytest.approx(searched.slope, abs=near)
     shares = (found.linear_share.low, found.linear_share.high)
     assert shares == pytest.approx(searched.share, abs=0.04)
+
+
+# Within, and as far again as the test was long.
+def test_that_the_band_is_that_of_a_plain_search() -> None:
+    minutes = [float(at) for at in range(21)]
+    wet = [CURVES["leak under moisture"](at) for at in minutes]
+    pascals: Array = np.asarray(seeded(wet, 0.02, 1))
+    low, high = fitted(minutes, pascals.tolist()).band([0.0, 10.0, 40.0])
+    searched = Search(minutes, pascals)
+    assert low == pytest.approx(searched.low, rel=0.02)
+    assert high == pytest.approx(searched.high, rel=0.02)
+
+
+@pytest.mark.parametrize("scale", [1e-3, 1e3])
+def test_that_the_limits_go_with_the_pressures(scale: float) -> None:
+    minutes = [float(at) for at in range(21)]
+    pascals = seeded([CURVES["leak under moisture"](at) for at in minutes], 0.02, 1)
+    plain = fitted(minutes, pascals, step=0.5)
+    scaled = fitted(minutes, [scale * each for each in pascals], step=0.5 * scale)
+    for one, other in ((plain.slope, scaled.slope), (plain.rise, scaled.rise)):
+        assert other.low == pytest.approx(scale * one.low)
+        assert other.high == pytest.approx(scale * one.high)
+    assert scaled.linear_share.low == pytest.approx(plain.linear_share.low)
+    assert scaled.scatter == pytest.approx(plain.scatter)
+    assert scaled.information == pytest.approx(plain.information)
+    for one, other in zip(plain.band([5.0, 30.0]), scaled.band([5.0, 30.0]), strict=True):
+        assert other == pytest.approx([scale * each for each in one])
+
+
+# With the variance: level 2, line 3, exponential and logarithm 4, line and exponential 5.
+def test_that_each_shape_pays_for_its_own_parameters() -> None:
+    minutes = [float(at) for at in range(15)]
+    pascals = np.asarray(seeded([CURVES["slow moisture"](at) for at in minutes], 0.02, 2))
+    found = fitted(minutes, pascals.tolist()).information
+    every = family(Readings(np.asarray(minutes), pascals, pascals), 0.0)
+    for shapes, k in zip(every, (2, 3, 4, 5, 4), strict=True):
+        expected = 15 * math.log(shapes.least() / 15) + 2 * k + 2 * k * (k + 1) / (15 - k - 1)
+        if shapes.name in found:
+            assert found[shapes.name] == pytest.approx(expected), shapes.name
+    assert {"constant", "line", "exponential", "log rise"} <= set(found)
 
 
 def test_that_a_line_over_a_bend_is_seen_and_neither_is_seen_without_it() -> None:
