@@ -237,14 +237,14 @@ class _Rescue:
             connection.execute(insert(schema.reversed_entry), {"id": entry, "reversal": reversal})
         balances, _ = scan.due()
         for (place, refrigerant), mass_mg in sorted(balances.items()):
-            row = {"place": place, "refrigerant": refrigerant, "mass_mg": mass_mg}
-            connection.execute(insert(schema.balance), row)
-        for row in wreck.table("balance", "place, refrigerant"):
-            now = balances.get((row["place"], row["refrigerant"]), 0)
-            if row["mass_mg"] != now and len(self._notes) < _TOLD_MOST:
+            held = {"place": place, "refrigerant": refrigerant, "mass_mg": mass_mg}
+            connection.execute(insert(schema.balance), held)
+        for was in wreck.table("balance", "place, refrigerant"):
+            now = balances.get((was["place"], was["refrigerant"]), 0)
+            if was["mass_mg"] != now and len(self._notes) < _TOLD_MOST:
                 self._notes.append(
-                    f"{row['place']} stood at {mass_words(row['mass_mg'])} of "
-                    f"{row['refrigerant']}; the entries that were read give {mass_words(now)}."
+                    f"{was['place']} stood at {mass_words(was['mass_mg'])} of "
+                    f"{was['refrigerant']}; the entries that were read give {mass_words(now)}."
                 )
 
     def _bring(

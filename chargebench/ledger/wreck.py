@@ -36,7 +36,7 @@ class Found:
         """Whether what is stored gives the hash it is stored with."""
         try:
             content = canonical(self.row[1:10], self.lines)
-            return chained(self.row[10], content) == self.row[11]
+            return bool(chained(self.row[10], content) == self.row[11])
         except (TypeError, ValueError):  # a column that is not of its type any more
             return False
 

@@ -10,7 +10,9 @@ from PySide6.QtWidgets import QApplication
 
 from chargebench.errors import ChargebenchError
 from chargebench.ui import theme, trouble
+from chargebench.ui.language import tr
 from chargebench.ui.window import MainWindow
+from chargebench.words import say
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -37,7 +39,7 @@ class _Start:
         self._page: TroublePage | None = None
         window.backups_wanted.connect(self._show_backups)
         if callable(shop):  # what opens a shop of one's own has its path
-            window.waiting.setText(SAMPLE)
+            window.waiting.setText(tr(SAMPLE))
         window.painted.connect(
             lambda: QTimer.singleShot(PAINT_MS if callable(shop) else 0, self.open)
         )
@@ -77,11 +79,19 @@ class _Start:
         page.restore_wanted.connect(lambda copy: self._restore(page, shop, copy))
         page.back_to_work.connect(lambda: self._window.show_area(2))
         if self._page is not None:
+            self._page.finish()
             self._window.stack.removeWidget(self._page)
             self._page.deleteLater()
         self._page = page
         self._window.show_page(page)
         page.first.setFocus()
+
+    def finish(self) -> None:
+        """Wait for work on files, and close the shop that was opened here."""
+        if self._page is not None:
+            self._page.finish()
+        if self.desk is not None and self.desk is not self._shop:
+            self.desk.close()
 
     def _show_backups(self) -> None:
         assert self.desk is not None
@@ -104,8 +114,14 @@ class _Start:
                 self._window.tell(str(refusal))
             return
         self._open_file(shop)
-        kept = f" What was there before is kept as {aside}." if aside is not None else ""
-        self._window.tell(f"{shop} is as it was in {copy.name}.{kept}")
+        kept = (
+            say(" What was there before is kept as {aside}.", aside=aside)
+            if aside is not None
+            else ""
+        )
+        self._window.tell(
+            say("{shop} is as it was in {copy}.{kept}", shop=shop, copy=copy.name, kept=kept)
+        )
 
     def _take(self, desk: "Desk") -> None:
         self.desk = desk
@@ -124,7 +140,7 @@ class _Start:
         page.make.setFocus()
 
     def _look_at_sample(self) -> None:
-        self._window.waiting.setText(SAMPLE)
+        self._window.waiting.setText(tr(SAMPLE))
         self._window.stack.setCurrentWidget(self._window.waiting)
         self._window.stack.repaint()
         QTimer.singleShot(PAINT_MS, self._open_sample)
@@ -165,5 +181,4 @@ def run(shop: "Shop" = None) -> int:
         return app.exec()
     finally:
         sys.excepthook = before
-        if start.desk is not None and start.desk is not shop:
-            start.desk.close()
+        start.finish()

@@ -176,8 +176,12 @@ def test_that_every_movement_adds_to_the_ledgers_doubt_and_a_booked_weighing_end
 def test_that_a_weighing_shows_what_each_side_adds_to_its_tolerance(stocked: Desk) -> None:
     look = stocked.look_stock("weigh", {"cylinder": "C-001", "scale": "I-001", "gross": "4000 g"})
     figures = {figure.key: figure for figure in look.worked.figures}
-    assert figures["of-scale"].value.m_as("g") == 20
-    assert figures["of-ledger"].value.m_as("g") == pytest.approx(4 / math.sqrt(3), abs=1e-3)
+    of_scale, of_ledger = figures["of-scale"].value, figures["of-ledger"].value
     limit = figures["difference"].limit
+    assert not isinstance(of_scale, str)
+    assert not isinstance(of_ledger, str)
     assert limit is not None
+    assert not isinstance(limit, str)
+    assert of_scale.m_as("g") == 20
+    assert of_ledger.m_as("g") == pytest.approx(4 / math.sqrt(3), abs=1e-3)
     assert limit.m_as("g") == pytest.approx(math.hypot(20, 4 / math.sqrt(3)), abs=1e-3)

@@ -83,3 +83,19 @@ def test_that_a_file_of_every_released_schema_opens_with_all_it_held(
         assert ledger.typed(job, "weigh-in") == {"start": "4 312.5 g"}
     with Reader.open_reading(file) as reader:
         assert reader.head()[0] == 13
+
+
+def test_that_an_upgrade_of_a_released_file_keeps_it_as_it_was(tmp_path: Path) -> None:
+    old = OLD / "schema_1.chargebench"
+    file = tmp_path / "old.chargebench"
+    shutil.copy(old, file)
+    Ledger.open(file, backups=0).close()
+    (copy,) = sqlite.backup_folder(file).iterdir()
+    assert copy.name.startswith(f"before-schema-{len(STEPS)}-")
+    with sqlite3.connect(copy) as kept, sqlite3.connect(old) as was:
+        assert kept.execute("PRAGMA user_version").fetchone() == (1,)
+        for table in ("entry", "transfer", "checkpoint", "typed"):
+            rows = f"SELECT * FROM {table}"  # noqa: S608
+            assert kept.execute(rows).fetchall() == was.execute(rows).fetchall()
+    kept.close()
+    was.close()

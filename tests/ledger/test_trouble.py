@@ -147,7 +147,8 @@ def test_that_backups_and_restored_files_are_no_half_copies(path: Path) -> None:
         copy = ledger.backup_to(path.with_name("copy.chargebench"))
     Ledger.open(copy).close()
     restore(path, backups(path)[0])
-    Ledger.open(path).close()
+    with Ledger.open(path) as ledger:
+        assert ledger.verify().ok
 
 
 def test_that_an_older_file_in_its_place_is_refused_unless_it_was_restored(path: Path) -> None:

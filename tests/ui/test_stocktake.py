@@ -24,7 +24,7 @@ def at_stock(hands: Hands, desk: Desk) -> Hands:
 def begin(hands: Hands) -> StockTakePage:
     area = hands.window.stack.currentWidget()
     assert isinstance(area, StockArea)
-    hands.push(area.count)
+    hands.push(area.counting)
     assert area.stocktake is not None
     return area.stocktake
 

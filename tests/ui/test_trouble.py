@@ -73,12 +73,11 @@ def started(qtbot: QtBot, themed: QApplication) -> Iterator[Start]:  # noqa: ARG
 
     yield start
     for each in made:
-        if each.start.desk is not None:
-            each.start.desk.close()
+        each.start.finish()
 
 
 def test_that_a_damaged_shop_offers_its_backups_with_what_they_leave_out(
-    started,
+    started: Start,
     file: Path,
 ) -> None:
     file.write_bytes(file.read_bytes()[:30_000])
@@ -99,7 +98,7 @@ def test_that_a_damaged_shop_offers_its_backups_with_what_they_leave_out(
 
 
 def test_that_what_can_be_read_is_rescued_and_put_in_its_place(
-    started,
+    started: Start,
     file: Path,
     qtbot: QtBot,
 ) -> None:
@@ -140,7 +139,7 @@ def test_that_half_of_a_copy_says_what_belongs_beside_it(started: Start, file: P
 
 
 def test_that_a_read_only_disk_is_said_and_its_shop_rescued_elsewhere(
-    started,
+    started: Start,
     file: Path,
     tmp_path: Path,
     qtbot: QtBot,
@@ -171,7 +170,7 @@ def test_that_a_conflicted_copy_beside_is_told_at_opening(started: Start, file: 
 
 
 def test_that_one_goes_back_from_records_and_the_shop_is_opened_again(
-    started,
+    started: Start,
     file: Path,
 ) -> None:
     at = started(file)

@@ -1,5 +1,6 @@
 """The shop the walks begin with, its window, and hands to type with."""
 
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from chargebench.desk import Desk
 from chargebench.ui import theme
 from chargebench.ui.window import MainWindow
 from tests.hands import Hands
+from tests.walks.prompt import Prompt
 from tests.walks.shop import furnish
 
 
@@ -44,3 +46,11 @@ def window(qtbot: QtBot, qapp: QApplication, desk: Desk) -> MainWindow:
 def hands(window: MainWindow) -> Hands:
     """A person at the keyboard of that window."""
     return Hands(window)
+
+
+@pytest.fixture
+def run(sample_shop: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Prompt:
+    """Where commands are given, on a copy of the sample shop."""
+    shop = tmp_path / "copy.chargebench"
+    shutil.copy(sample_shop, shop)
+    return Prompt(shop, capsys)

@@ -1,11 +1,9 @@
 """Every command: what it does, its exit code, and what it says on which stream."""
 
 import json
-import shutil
 import sqlite3
 import subprocess
 import sys
-from dataclasses import dataclass
 from pathlib import Path
 
 import openpyxl
@@ -14,54 +12,10 @@ import pytest
 import chargebench
 from chargebench import __main__ as program
 from chargebench.desk import Desk
-from chargebench.ledger import backup, backups
 from chargebench.resource import sample_jobs
-from tests.disks import small_disk
+from tests.walks.prompt import Prompt, Said, refused
 
 pytestmark = pytest.mark.slow
-
-
-@dataclass
-class Said:
-    """Exit code, and what was said where."""
-
-    code: int
-    out: str
-    err: str
-
-
-@dataclass
-class Prompt:
-    """Where commands are given."""
-
-    shop: Path
-    capture: pytest.CaptureFixture[str]
-
-    def __call__(self, *words: object) -> Said:
-        self.capture.readouterr()
-        try:
-            code = program.main([str(word) for word in words])
-        except SystemExit as done:  # argparse: --version, --help, wrong words
-            code = done.code if isinstance(done.code, int) else 1
-        said = self.capture.readouterr()
-        return Said(code, said.out, said.err)
-
-    def on_shop(self, *words: object) -> Said:
-        return self(*words, "--shop", self.shop)
-
-
-@pytest.fixture
-def run(sample_shop: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> Prompt:
-    shop = tmp_path / "copy.chargebench"
-    shutil.copy(sample_shop, shop)
-    return Prompt(shop, capsys)
-
-
-def _refused(said: Said, *parts: str, code: int = 1) -> None:
-    assert said.code == code
-    for part in parts:
-        assert part in said.err
-    assert "Traceback" not in said.err
 
 
 def test_that_sample_without_a_window_leaves_everything_in_the_folder_named(
@@ -122,7 +76,7 @@ def test_that_wrong_words_are_refused_with_what_was_expected(
     run: Prompt, words: tuple[str, ...], says: str
 ) -> None:
     said = run(*words)
-    _refused(said, "usage: chargebench", says, code=2)
+    refused(said, "usage: chargebench", says, code=2)
     assert said.out == ""
 
 
@@ -139,7 +93,7 @@ def test_that_a_job_file_taken_in_before_is_refused(run: Prompt) -> None:
     with Desk.open(run.shop) as desk:
         before = desk.ledger.head()
     said = run.on_shop("take-in", known)
-    _refused(said, f"{known.name} was taken in before")
+    refused(said, f"{known.name} was taken in before")
     with Desk.open(run.shop) as desk:
         assert desk.ledger.head() == before
 
@@ -154,7 +108,7 @@ def test_that_a_new_job_file_is_taken_in_and_then_known(run: Prompt, tmp_path: P
     said = run.on_shop("take-in", again)
     assert said.code == 0, said.err
     assert said.out.startswith("again.json: ")
-    _refused(run.on_shop("take-in", again), "again.json was taken in before")
+    refused(run.on_shop("take-in", again), "again.json was taken in before")
     assert run.on_shop("verify").code == 0
 
 
@@ -175,14 +129,14 @@ def test_that_a_bad_job_file_is_refused_whole(
     bad.write_bytes(content)
     with Desk.open(run.shop) as desk:
         before = desk.ledger.head()
-    _refused(run.on_shop("take-in", bad), "again.json: ", says)
+    refused(run.on_shop("take-in", bad), "again.json: ", says)
     with Desk.open(run.shop) as desk:
         assert desk.ledger.head() == before
 
 
 def test_that_a_job_file_that_is_not_there_is_refused(run: Prompt, tmp_path: Path) -> None:
     said = run.on_shop("take-in", tmp_path / "none.json")
-    _refused(said, "none.json")
+    refused(said, "none.json")
     assert said.out == ""
 
 
@@ -224,7 +178,7 @@ def test_that_a_shop_that_is_not_there_is_refused_and_not_made(
     run: Prompt, tmp_path: Path, words: tuple[str, ...]
 ) -> None:
     none = tmp_path / "none.chargebench"
-    _refused(run(*words, "--shop", none), "there is none", str(none))
+    refused(run(*words, "--shop", none), "there is none", str(none))
     assert not none.exists()
 
 
@@ -249,14 +203,14 @@ def test_that_a_file_that_is_no_shop_is_refused_and_left(
     before = None if kind == "folder" else other.read_bytes()
     command = (*words, other) if words == ("restore",) else (*words, "--shop", other)
     said = run.on_shop(*command) if words == ("restore",) else run(*command)
-    _refused(said, "chargebench: ", str(other))
+    refused(said, "chargebench: ", str(other))
     assert before is None or other.read_bytes() == before
 
 
 def test_that_a_folder_that_can_not_be_made_is_refused(run: Prompt, tmp_path: Path) -> None:
     (tmp_path / "file").write_text("in the way", encoding="utf-8")
     said = run.on_shop("export", "--out", tmp_path / "file" / "out")
-    _refused(said, "Expected a folder")
+    refused(said, "Expected a folder")
     assert said.out == ""
 
 
@@ -271,47 +225,3 @@ def test_that_the_program_runs_as_a_module(run: Prompt) -> None:
     )
     assert (done.returncode, done.stderr) == (0, "")
     assert "entries were read" in done.stdout
-
-
-def test_that_a_damaged_shop_is_rescued_into_a_new_file(run: Prompt, tmp_path: Path) -> None:
-    content = run.shop.read_bytes()
-    run.shop.write_bytes(content[: len(content) * 4 // 5])
-    _refused(run.on_shop("verify"), "damaged", "chargebench rescue")
-    out = tmp_path / "rescued.chargebench"
-    said = run.on_shop("rescue", "--out", out)
-    assert "entries were read" in said.out
-    assert (said.code == 0) == (said.err == "")
-    assert ("can not be read" in said.err) == (said.code == 1)
-    found = run("verify", "--shop", out)
-    assert (found.code == 0) == (said.code == 0)
-    _refused(run.on_shop("rescue", "--out", out), "is there already")
-
-
-def test_that_backups_are_listed_and_going_back_says_what_it_leaves_out(run: Prompt) -> None:
-    assert run.on_shop("backup").code == 0
-    (copy,) = backups(run.shop)
-    entries = backup.made(copy)[1]
-    with Desk.open(run.shop) as desk:
-        desk.save_row("site", "L-900", {"name": "New kitchen"})
-    said = run.on_shop("restore")
-    assert said.code == 0
-    assert f"{copy}: " in said.out
-    assert f", {entries} entries, {copy.stat().st_size} bytes" in said.out
-    said = run.on_shop("restore", copy)
-    assert (said.code, said.err) == (0, "")
-    assert f"The copy holds {entries} entries. Going back leaves out 1 entries" in said.out
-    assert run.on_shop("verify").code == 0
-
-
-def test_that_records_on_a_read_only_disk_are_verified_and_exported(
-    run: Prompt, tmp_path: Path
-) -> None:
-    with small_disk(tmp_path / "disk", "8m") as disk:
-        shop = shutil.copy(run.shop, disk.folder / "shop.chargebench")
-        disk.read_only()
-        assert run("verify", "--shop", shop).code == 0
-        _refused(run("backup", "--shop", shop), "can not be written to. Move it")
-        out = tmp_path / "rescued.chargebench"
-        assert run("rescue", "--shop", shop, "--out", out).code == 0
-        disk.take_away()
-        _refused(run("verify", "--shop", shop), "there is none at")
