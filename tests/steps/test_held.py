@@ -8,7 +8,7 @@ from chargebench.steps.held import series
 from tests.steps.cases import case
 
 # Gay-Lussac at constant volume: 164.696 psia at 300 K is 159.206 psia at 290 K, 5.490 psi less;
-# real nitrogen shows 0.16 psi less: its second virial coefficient is about -4.2 cm3/mol at 300 K and
+# real nitrogen shows 0.16 psi less: its second virial coefficient is about -4.2 cm3/mol at 300 K,
 # 0.22 cm3/mol less per kelvin below (Dymond and Smith; from memory). Which of the two laws serves
 # hangs on whether the property process runs already, so a tolerance holds both.
 READINGS = [
