@@ -67,7 +67,9 @@ def named(module: Path) -> str:
 def modules(parts: Sequence[str]) -> Iterator[Path]:
     for package in MUTATED:
         for path in sorted((ROOT / "chargebench" / package).rglob("*.py")):
-            if not parts or any(part in str(path.relative_to(ROOT)) for part in parts):
+            if not parts or any(
+                part in str(path.relative_to(ROOT / "chargebench")) for part in parts
+            ):
                 yield path
 
 
