@@ -100,18 +100,30 @@ def _take_in(arguments: argparse.Namespace) -> int:
 
 
 def _export(arguments: argparse.Namespace) -> int:
-    from chargebench.desk import Desk
+    from chargebench.desk import Desk, Filters
 
     def progress(what: str, done: int, of: int) -> None:
         if sys.stderr.isatty():
             print(f"\r{what}: {done} of {of}   ", end="", file=sys.stderr)
 
     with Desk.open(_opened(arguments)) as desk:
-        exported = desk.export(arguments.out, arguments.since, arguments.until, progress)
+        filters = Filters(
+            equipment=arguments.equipment, refrigerant=arguments.refrigerant, by=arguments.person
+        )
+        exported = desk.export(arguments.out, arguments.since, arguments.until, filters, progress)
     if sys.stderr.isatty():
         print(file=sys.stderr)
     names = (str(path.relative_to(exported.folder)) for path in exported.files)
     print(f"In {exported.folder}: {', '.join(names)}")
+    return 0
+
+
+def _clauses(_arguments: argparse.Namespace) -> int:
+    from chargebench.reports.clauses import clauses
+
+    for each in clauses():
+        told = (each.clause, each.field, each.form, each.sheet, each.column, each.note)
+        print("\t".join(told))
     return 0
 
 
@@ -233,7 +245,11 @@ def _parser() -> argparse.ArgumentParser:
     export = command("export", _export, "write audit workbook, checklist and manifest")
     export.add_argument("--from", dest="since", type=_day, default=None, metavar="DAY")
     export.add_argument("--to", dest="until", type=_day, default=None, metavar="DAY")
+    for what in ("equipment", "refrigerant", "person"):
+        says = f"only what concerns this {what}; the summary sheet says so"
+        export.add_argument(f"--{what}", default=None, help=says)
     export.add_argument("--out", type=Path, required=True, metavar="DIR")
+    command("clauses", _clauses, "list each field regulations ask for, and where it stands")
     verify = command("verify", _verify, "recompute the whole ledger and say what was checked")
     verify.add_argument(
         "--head",

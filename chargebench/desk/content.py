@@ -1,42 +1,61 @@
 """What an export says, gathered from the ledger as plain data."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from datetime import date
+from functools import partial
 
 import chargebench
 from chargebench import steps
+from chargebench.desk.narrowing import Narrowing
 from chargebench.desk.opened import now
-from chargebench.desk.records import Records, day_end, day_start
-from chargebench.ledger import Entry, Job
+from chargebench.desk.records import EVERYTHING, day_end, day_start
+from chargebench.ledger import Entry, Filters, Job, Transfer
 from chargebench.reports import (
     AuditContent,
     BalanceRecord,
     JobRecord,
+    Selection,
     StepRecord,
     Tick,
 )
 from chargebench.steps import STEPS, Case, answer, safety_list
 
+PlaceKey = tuple[str, str]  # place, refrigerant
 REGISTERS_SHOWN = ("site", "equipment", "cylinder", "person", "instrument")
 
 
-class Content(Records):
+class Content(Narrowing):
     """Gathers the records of a period."""
 
-    def content(self, since: date | None = None, until: date | None = None) -> AuditContent:
-        """All that an audit workbook and a checklist of a period say."""
+    def content(
+        self,
+        since: date | None = None,
+        until: date | None = None,
+        filters: Filters = EVERYTHING,
+    ) -> AuditContent:
+        """All that an audit workbook and a checklist of a period say, narrowed by the filters.
+
+        Of the filters equipment, refrigerant and person count.
+        """
         start, end = day_start(since), day_end(until)
-        verification = self.verify()
-        jobs = [job for job in self.reading.jobs() if self._in_period(job, since, until)]
+        verification, selection = self.verify(), self.selection(filters)
+        jobs = [
+            record
+            for job in reversed(self.reading.jobs())
+            if self._in_period(job, since, until)
+            and (record := self._job_record(job, selection)) is not None
+        ]
 
         def entries() -> Iterator[Entry]:
-            return self.reading.entries(since=start, until=end)
+            found = self.reading.entries(since=start, until=end)
+            return (entry for each in found if (entry := selection.of(each)) is not None)
 
-        return AuditContent(
+        content = AuditContent(
             program=f"chargebench {chargebench.__version__}",
             made_at=now(),
+            today=self.today,
             since=since,
             until=until,
             rule_set=self.rule_set,
@@ -45,13 +64,13 @@ class Content(Records):
             chain_head=self.reading.head(),
             registers={register: self.rows(register) for register in REGISTERS_SHOWN},
             shop=self.shop,
-            jobs=tuple(self._job_record(job) for job in reversed(jobs)),
+            jobs=tuple(jobs),
             job_numbers={job.id: job.number for job in self.reading.jobs()},
-            balances=tuple(self._balance_records(since, until)),
+            balances=tuple(self._balance_records(since, until, selection)),
             cylinders=tuple(self.cylinders()),
             leak_rates=tuple(self.leak_rates()),
             due=tuple(self.due()),
-            unaccounted=self.unaccounted(since, until),
+            unaccounted=self.unaccounted(since, until, filters),
             retention=tuple(self.retention()),
             flags=tuple(self.all_flags()),
             verification=(
@@ -59,7 +78,15 @@ class Content(Records):
                 *(f"Entry {each.entry}: {each.what}" for each in verification.problems),
                 *verification.limits,
             ),
+            selection=selection,
+            names=self.reading.names(),
+            stock=partial(self._stock_records, start, end, selection),
+            changes=tuple(self._changes(start, end, selection)),
+            registered=self._registered_by(),
+            judged_by=self._judged_by(jobs),
+            last_recorded=self._last_recorded(),
         )
+        return self.narrowed(content) if selection else content
 
     @staticmethod
     def _in_period(job: Job, since: date | None, until: date | None) -> bool:
@@ -68,15 +95,20 @@ class Content(Records):
             since is None or closed >= since
         )
 
-    def _job_record(self, job: Job) -> JobRecord:
+    def _job_record(self, job: Job, selection: Selection) -> JobRecord | None:
+        """A job with those of its steps that are shown; None where nothing of it is."""
+        recorded = list(self.reading.entries(job=job.id))
+        shown = {entry.id for entry in recorded if selection.of(entry) is not None}
+        if not shown:
+            return None
         case = self._case(job.id)
         view = self.job(job.id)
-        opened = next(iter(self.reading.entries(job=job.id, kind="job-opened")))
+        opened = next(entry for entry in recorded if entry.kind == "job-opened")
         return JobRecord(
             case=case,
             title=view.title,
             opened_at=job.opened_at,
-            steps=tuple(self._step_records(case)),
+            steps=tuple(each for each in self._step_records(case, recorded) if each.entry in shown),
             closed_at=job.closed_at,
             reason=opened.payload.get("reason", ""),
             by=case.people.get(opened.by, opened.by),
@@ -85,8 +117,7 @@ class Content(Records):
             limits=self._worked_out(case)["nameplate"].figures,
         )
 
-    def _step_records(self, case: Case) -> Iterator[StepRecord]:
-        entries = list(self.reading.entries(job=case.job))
+    def _step_records(self, case: Case, entries: Iterable[Entry]) -> Iterator[StepRecord]:
         why = {
             each.payload["reverses"]: each.payload["reason"]
             for each in entries
@@ -111,6 +142,8 @@ class Content(Records):
                 else steps.work_out(replace(case, answers={**case.answers, step: answers}), step),
                 not_needed=entry.payload.get("reason", ""),
                 reversed=why.get(entry.id, ""),
+                entry=entry.id,
+                bench=entry.bench,
             )
 
     def _ticks(self, case: Case) -> Iterator[Tick]:
@@ -123,19 +156,50 @@ class Content(Records):
                 by = tick.text("by")
                 yield Tick(line, case.people.get(by, by), tick.values.get("at"))
 
-    def _balance_records(self, since: date | None, until: date | None) -> Iterator[BalanceRecord]:
+    def _balance_records(
+        self, since: date | None, until: date | None, selection: Selection
+    ) -> Iterator[BalanceRecord]:
         opening = self._balances_at(self.reading.entries(until=day_start(since))) if since else {}
         closing = self._balances_at(self.reading.entries(until=day_end(until)))
-        for place, refrigerant in sorted({*opening, *closing}):
+        outside: dict[PlaceKey, int] = {}
+        places = {*opening, *closing}
+        if selection:
+            shown, outside = self._apart(since, until, selection)
+            places = set(shown)
+        for place, refrigerant in sorted(places):
             key = (place, refrigerant)
-            yield BalanceRecord(place, refrigerant, opening.get(key, 0), closing.get(key, 0))
+            yield BalanceRecord(
+                place,
+                refrigerant,
+                opening.get(key, 0),
+                closing.get(key, 0),
+                outside.get(key, 0),
+            )
 
-    def _balances_at(self, entries: Iterable[Entry]) -> dict[tuple[str, str], int]:
+    def _apart(
+        self, since: date | None, until: date | None, selection: Selection
+    ) -> tuple[dict[PlaceKey, int], dict[PlaceKey, int]]:
+        """What a period's mass lines come to by place: those that are shown, and the others."""
         names = self.reading.names()
-        sums: dict[tuple[str, str], int] = defaultdict(int)
+        shown: dict[PlaceKey, int] = defaultdict(int)
+        outside: dict[PlaceKey, int] = defaultdict(int)
+        for entry in self.reading.entries(since=day_start(since), until=day_end(until)):
+            taken = selection.of(entry)
+            for line in entry.transfers:
+                _add(shown if taken and line in taken.transfers else outside, line, names)
+        return shown, outside
+
+    def _balances_at(self, entries: Iterable[Entry]) -> dict[PlaceKey, int]:
+        names = self.reading.names()
+        sums: dict[PlaceKey, int] = defaultdict(int)
         for entry in entries:
             for line in entry.transfers:
-                source, target = (names.get(end, end) for end in (line.source, line.target))
-                sums[source, line.refrigerant] -= line.mass_mg
-                sums[target, line.refrigerant] += line.mass_mg
+                _add(sums, line, names)
         return sums
+
+
+def _add(sums: dict[PlaceKey, int], line: Transfer, names: Mapping[str, str]) -> None:
+    """Take a mass out of one place and into the other, each under the id it goes by."""
+    source, target = (names.get(end, end) for end in (line.source, line.target))
+    sums[source, line.refrigerant] -= line.mass_mg
+    sums[target, line.refrigerant] += line.mass_mg

@@ -71,16 +71,19 @@ class Records(DueDates):
         return dict(sorted(months.items()))
 
     def unaccounted(
-        self, since: date | None = None, until: date | None = None
+        self,
+        since: date | None = None,
+        until: date | None = None,
+        filters: Filters = EVERYTHING,
     ) -> tuple[UnaccountedLine, ...]:
         """What nobody can account for in a period, by refrigerant, against what was charged."""
         start, end = day_start(since), day_end(until)
         rows = (
             row
             for place in ("difference", "atmosphere")
-            for row in self.reading.usage(start, end, Filters(place=place))
+            for row in self.reading.usage(start, end, replace(filters, place=place))
         )
-        totals = self.usage_totals(since, until)
+        totals = self.usage_totals(since, until, filters)
         return unaccounted(rows, {total.refrigerant: total.charged_mg for total in totals})
 
     def entries(

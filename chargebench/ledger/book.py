@@ -253,19 +253,15 @@ class Ledger(Writing):
         )
 
     def keep_checkpoint(self, why: str) -> tuple[int, str]:
-        """Keep the head of the chain, so that a tail cut off later is seen; gives it back."""
+        """Keep the head of the chain, so that a tail cut off later is seen; gives it back.
+
+        One that is kept already is not kept again.
+        """
         with self._writing() as connection:
             number, digest = reading.head(connection, self.bench)
-            connection.execute(
-                schema.checkpoint.insert(),
-                {
-                    "bench": self.bench,
-                    "number": number,
-                    "hash": digest,
-                    "kept_at": now_text(),
-                    "why": why,
-                },
-            )
+            head = {"bench": self.bench, "number": number, "hash": digest, "why": why}
+            if not reading.holds_checkpoint(connection, head):
+                connection.execute(schema.checkpoint.insert(), {**head, "kept_at": now_text()})
         return number, digest.hex()
 
     def backup(self, *, keep_newest: int = backup.KEEP) -> Path | None:

@@ -1,6 +1,6 @@
 """Questions to the ledger: entries, balances, histories, usage, registers, jobs, typed text."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, NamedTuple
@@ -99,6 +99,13 @@ def _entries(connection: Connection, rows: Sequence[Sequence[Any]]) -> list[Entr
         )
         for row in rows
     ]
+
+
+def holds_checkpoint(connection: Connection, head: Mapping[str, Any]) -> bool:
+    """Whether a head of a chain is kept already, for the same reason."""
+    table = schema.checkpoint
+    query = select(table.c.id).where(*(table.c[key] == value for key, value in head.items()))
+    return connection.execute(query.limit(1)).first() is not None
 
 
 def entries_page(

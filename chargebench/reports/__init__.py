@@ -12,18 +12,23 @@ from chargebench.reports.content import (
     Tick,
 )
 from chargebench.reports.dated import DueLine, LeakRateAt, LeakRateLine, RetentionLine
+from chargebench.reports.records import ChangeRecord, StockRecord
+from chargebench.reports.selection import Selection
 from chargebench.reports.unaccounted import UnaccountedLine
 
 __all__ = [
     "AuditContent",
     "BalanceRecord",
+    "ChangeRecord",
     "CylinderLine",
     "DueLine",
     "JobRecord",
     "LeakRateAt",
     "LeakRateLine",
     "RetentionLine",
+    "Selection",
     "StepRecord",
+    "StockRecord",
     "Tick",
     "UnaccountedLine",
 ]

@@ -7,6 +7,8 @@ from datetime import date, datetime
 from chargebench.flags import Flag
 from chargebench.ledger import Entry
 from chargebench.reports.dated import DueLine, LeakRateLine, RetentionLine
+from chargebench.reports.records import ChangeRecord, StockRecord
+from chargebench.reports.selection import ALL, Selection
 from chargebench.reports.unaccounted import UnaccountedLine
 from chargebench.rules import ChecklistLine, RuleSet
 from chargebench.steps import NOT_WORKED, Answers, Case, Figure, Typed, Worked
@@ -25,6 +27,8 @@ class StepRecord:
     worked: Worked = NOT_WORKED
     not_needed: str = ""  # the reason
     reversed: str = ""  # why it no longer counts
+    entry: str = ""  # its id
+    bench: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,18 +99,25 @@ class BalanceRecord:
     refrigerant: str
     opening_mg: int
     closing_mg: int
+    outside_mg: int = 0  # what moved in the period by entries that are not shown, net
+
+
+def _no_stock() -> Iterator[StockRecord]:
+    return iter(())
 
 
 @dataclass(frozen=True, slots=True)
 class AuditContent:
     """All that leaves in an audit workbook and its checklist.
 
-    `entries` is called afresh for each pass over the period's entries, so a long ledger is never
-    held in memory.
+    `entries` and `stock` are called afresh for each pass over the period, so a long ledger is never
+    held in memory. `made_at` is for what stands beside the tables (manifest, calendar); the tables
+    say `today`, the day that their states were worked out for, so that they come again the same.
     """
 
     program: str  # name and version
     made_at: datetime
+    today: date
     since: date | None
     until: date | None  # the last day that belongs to the period
     rule_set: RuleSet
@@ -124,6 +135,13 @@ class AuditContent:
     retention: tuple[RetentionLine, ...] = ()
     unaccounted: tuple[UnaccountedLine, ...] = ()
     flags: tuple[Flag, ...] = ()  # all that stand, those of jobs among them
+    selection: Selection = ALL
+    names: Mapping[str, str] = field(default_factory=dict)  # place -> what its thing goes by
+    stock: Callable[[], Iterator[StockRecord]] = _no_stock
+    changes: tuple[ChangeRecord, ...] = ()
+    registered: Mapping[str, int] = field(default_factory=dict)  # equipment:E-001 -> its entry
+    judged_by: tuple[str, ...] = ()  # rule sets that steps of the jobs were judged by
+    last_recorded: datetime | None = None  # when the chain's last entry was recorded
     verification: tuple[str, ...] = ()
 
     @property

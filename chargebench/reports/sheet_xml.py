@@ -81,6 +81,8 @@ class StreamedSheet(WriteOnlyWorksheet):
     sheet_properties: Any
     _rows: Any
     oddFooter: Any  # noqa: N815
+    oddHeader: Any  # noqa: N815
+    protection: Any
 
     def write_into(self, path: str) -> None:
         """Begin the sheet in a file of its own; freezing and widths are set before."""
@@ -143,6 +145,11 @@ def _text(value: str) -> str:
         value = value[: TEXT_LONGEST - len(CUT)] + CUT
     kept = ' xml:space="preserve"' if value != value.strip() or "\n" in value else ""
     return f' t="inlineStr"><is><t{kept}>{_escaped(value)}</t></is>'
+
+
+def plain(text: str) -> str:
+    """Text without what XML can not hold, where nothing but text is wanted: heads, properties."""
+    return _SPECIAL.sub(lambda found: found[0] if found[0] in "&<>_" else "\ufffd", text)
 
 
 def _escaped(text: str) -> str:

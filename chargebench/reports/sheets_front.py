@@ -4,14 +4,24 @@ from collections.abc import Iterator
 
 from chargebench import rules
 from chargebench.reports.content import AuditContent
+from chargebench.reports.sheets_balances import BALANCES, difference_mg
 from chargebench.reports.sheets_ledger import Totals
-from chargebench.reports.table import HEAD_ROW, Column, Form, Formula, Row, Table, clock
+from chargebench.reports.sheets_totals import BY_MONTH
+from chargebench.reports.table import HEAD_ROW, Column, Form, Formula, Row, Table, letter_of
 from chargebench.rules.figure import Cited, Day, Figure, Words
 from chargebench.sources import SOURCES, checked, cite
 
 DEFERENCE = (
     "These records compute, list and flag. They do not replace local codes, the equipment maker's "
     "instructions or a licensed person's judgement."
+)
+PROTECTED = (
+    "Every sheet is protected against slips, without a password: anybody can lift it. What shows a "
+    "change is the manifest's SHA-256 of this file, the chain of hashes and the control totals."
+)
+WHEN = (
+    "When this file was written stands in the manifest beside it. Nothing here depends on the "
+    "hour: the same records exported again on the same day give the same file, byte for byte."
 )
 MARKS = (
     "Checked: SEEN, read in the source named; SEEN-2, read in a secondary source; CALC, worked "
@@ -30,9 +40,9 @@ def summary(content: AuditContent, totals: Totals) -> Table:
     return Table(
         "Summary",
         f"Refrigerant records of {content.shop.get('name', 'this shop')}, {content.period}.",
-        (Column("What", 34), Column("Value", 70, Form.LONG)),
+        (Column("What", 42), Column("Value", 82, Form.LONG)),
         rows(),
-        foot=(DEFERENCE,),
+        foot=(DEFERENCE, PROTECTED, WHEN),
     )
 
 
@@ -42,11 +52,23 @@ def _who(content: AuditContent) -> Iterator[Row]:
     yield ("Address", content.shop.get("address", ""))
     yield ("Company certificate", content.shop.get("certificate", ""))
     yield ("Period", content.period)
-    yield ("Made at", content.made_at.isoformat(" ", "minutes"))
+    yield ("Records shown", _shown(content))
+    yield ("States and days due are those of", content.today.isoformat())
     yield ("Made by", content.program)
     yield ("Rule set", f"{content.rule_set.name}, {content.rule_set.edition}")
+    yield ("Rule sets that steps were judged by", "; ".join(content.judged_by) or "none")
     yield ("Last entry of the chain", number)
     yield ("Hash of the last entry", hash_)
+
+
+def _shown(content: AuditContent) -> str:
+    """Which records, and what that means for the sheets."""
+    if not content.selection:
+        return "all records"
+    return (
+        f"{content.selection.words}. Other entries are left out: the numbers of entries have gaps, "
+        "and balances show what those moved in a column of its own."
+    )
 
 
 def _how_much(content: AuditContent, totals: Totals) -> Iterator[Row]:
@@ -62,17 +84,14 @@ def _how_much(content: AuditContent, totals: Totals) -> Iterator[Row]:
 
 
 def _control(content: AuditContent, totals: Totals) -> Iterator[Row]:
-    for what, sheet, column, count in (
-        ("Month totals that differ from their control", "Totals by month", "G", totals.by_month),
-        ("Balances that differ from their control", "Balances", "F", content.balances),
-    ):
-        off = 0
-        if sheet == "Balances":
-            off = sum(
-                each.opening_mg + totals.by_place[each.place, each.refrigerant] != each.closing_mg
-                for each in content.balances
-            )
-        last = HEAD_ROW + max(len(count), 1)
+    off_balance = sum(difference_mg(totals, each) != 0 for each in content.balances)
+    for what, sheet, columns, count, off in (
+        ("Month totals that differ from their control", "Totals by month", BY_MONTH,
+         len(totals.by_month), 0),
+        ("Balances that differ from their control", "Balances", BALANCES,
+         len(content.balances), off_balance),
+    ):  # fmt: skip
+        column, last = letter_of(columns, "Difference [kg]"), HEAD_ROW + max(count, 1)
         cells = f"'{sheet}'!{column}{HEAD_ROW + 1}:{column}{last}"
         yield (what, Formula(f'=COUNTIFS({cells},"<>0",{cells},"<>")', off))
 
@@ -126,5 +145,5 @@ def verification(content: AuditContent) -> Table:
         "What was checked, and what a chain of hashes can and can not prove.",
         (Column("Statement", 120, Form.LONG),),
         ((sentence,) for sentence in (*content.verification, f"Chain head: {head}.")),
-        foot=(f"Made at {clock(content.made_at):%Y-%m-%d %H:%M} by {content.program}.",),
+        foot=(f"Made by {content.program}.", PROTECTED, WHEN),
     )

@@ -1,4 +1,4 @@
-"""Sheets of the ledger itself: entries, transfers, balances and totals, with control totals."""
+"""Sheets of the ledger itself: entries and transfers; what totals look up is summed in passing."""
 
 from collections import Counter
 from collections.abc import Iterator, Mapping
@@ -6,28 +6,23 @@ from dataclasses import dataclass, field
 
 from chargebench.ledger.entry import payload_text
 from chargebench.reports.content import AuditContent
-from chargebench.reports.movement import MOVEMENTS, moved
+from chargebench.reports.movement import Moved, moved
 from chargebench.reports.table import (
     HEAD_ROW,
-    MG_PER_KG,
     Column,
     Form,
-    Formula,
     Row,
     Table,
     clock,
     kg,
     lb,
+    letter_of,
     zone,
 )
 
-# Columns of the transfers sheet that the control totals look up.
-MONTH, REFRIGERANT, COUNTS_AS, COUNTED, FROM, INTO, MASS = "E", "I", "L", "M", "G", "H", "N"
-
-
 ENTRIES = (
+    Column("Bench", 7),
     Column("Entry", 8, Form.WHOLE),
-    Column("Bench", 8),
     Column("Kind", 16),
     Column("Job", 10),
     Column("Happened at", 17, Form.WHEN),
@@ -40,6 +35,7 @@ ENTRIES = (
     Column("Id", 24),
 )
 TRANSFERS = (
+    Column("Bench", 7),
     Column("Entry", 8, Form.WHOLE),
     Column("Job", 10),
     Column("Happened at", 17, Form.WHEN),
@@ -67,18 +63,40 @@ class Totals:
     entries: int = 0
     by_month: Counter[tuple[str, str, str]] = field(default_factory=Counter)
     lines: Counter[tuple[str, str, str]] = field(default_factory=Counter)
-    by_entry: dict[int, Counter[str]] = field(default_factory=dict)
+    sent: Counter[tuple[str, str, str]] = field(default_factory=Counter)  # returned, by where to
+    by_entry: dict[str, Counter[str]] = field(default_factory=dict)  # of jobs
     by_job: dict[str, Counter[str]] = field(default_factory=dict)
-    by_place: Counter[tuple[str, str]] = field(default_factory=Counter)
+    into: Counter[tuple[str, str]] = field(default_factory=Counter)  # by place and refrigerant
+    out_of: Counter[tuple[str, str]] = field(default_factory=Counter)
 
-    def range(self, column: str) -> str:
+    def add(self, each: Moved, source: str, target: str) -> None:
+        """Count one transfer, its ends named as the sheet names them."""
+        entry, line = each.entry, each.transfer
+        key = (each.month, line.refrigerant, each.movement)
+        self.transfers += 1
+        self.by_month[key] += each.counted_mg
+        self.lines[key] += 1
+        if each.movement == "returned":
+            to = source if entry.kind == "reversal" else target
+            self.sent[each.month, line.refrigerant, to] += each.counted_mg
+        self.out_of[source, line.refrigerant] += line.mass_mg
+        self.into[target, line.refrigerant] += line.mass_mg
+        if entry.job:
+            self.by_entry.setdefault(entry.id, Counter())[each.movement] += each.counted_mg
+            self.by_job.setdefault(entry.job, Counter())[each.movement] += each.counted_mg
+
+    def range(self, head: str) -> str:
         """A column of the transfers sheet, as a formula names it."""
-        last = HEAD_ROW + max(self.transfers, 1)
+        column, last = letter_of(TRANSFERS, head), HEAD_ROW + max(self.transfers, 1)
         return f"Transfers!${column}${HEAD_ROW + 1}:${column}${last}"
 
-    def of_entry(self, number: int) -> Mapping[str, int]:
+    def of_entry(self, entry: str) -> Mapping[str, int]:
         """What an entry moved, by movement."""
-        return self.by_entry.get(number, {})
+        return self.by_entry.get(entry, {})
+
+    def net_mg(self, place: str, refrigerant: str) -> int:
+        """What came into a place less what went out of it."""
+        return self.into[place, refrigerant] - self.out_of[place, refrigerant]
 
     def refrigerants(self) -> tuple[str, ...]:
         """Refrigerants that moved."""
@@ -92,8 +110,8 @@ def entries(content: AuditContent, totals: Totals) -> Table:
         for entry in content.entries():
             totals.entries += 1
             yield (
-                entry.number,
                 entry.bench,
+                entry.number,
                 entry.kind,
                 content.job_numbers.get(entry.job or "", ""),
                 clock(entry.happened_at),
@@ -108,7 +126,8 @@ def entries(content: AuditContent, totals: Totals) -> Table:
 
     return Table(
         "Entries",
-        "Every entry as recorded. Each hash covers the entry and the hash before it.",
+        "Every entry as recorded. Each hash covers the entry and the hash before it"
+        + (f"; shown are those of {content.selection.words}." if content.selection else "."),
         ENTRIES,
         rows(),
     )
@@ -116,28 +135,23 @@ def entries(content: AuditContent, totals: Totals) -> Table:
 
 def transfers(content: AuditContent, totals: Totals) -> Table:
     """Every mass line with both ends; sums it while it is written."""
+    names = content.names
 
     def rows() -> Iterator[Row]:
         for each in moved(content.entries()):
             entry, line = each.entry, each.transfer
-            key = (each.month, line.refrigerant, each.movement)
-            totals.transfers += 1
-            totals.by_month[key] += each.counted_mg
-            totals.lines[key] += 1
-            totals.by_entry.setdefault(entry.number, Counter())[each.movement] += each.counted_mg
-            totals.by_place[line.source, line.refrigerant] -= line.mass_mg
-            totals.by_place[line.target, line.refrigerant] += line.mass_mg
-            if entry.job:
-                totals.by_job.setdefault(entry.job, Counter())[each.movement] += each.counted_mg
+            source, target = (names.get(end, end) for end in (line.source, line.target))
+            totals.add(each, source, target)
             yield (
+                entry.bench,
                 entry.number,
                 content.job_numbers.get(entry.job or "", ""),
                 clock(entry.happened_at),
                 zone(entry.happened_at),
                 each.month,
                 entry.kind,
-                line.source,
-                line.target,
+                source,
+                target,
                 line.refrigerant,
                 line.as_typed,
                 content.person(entry.by),
@@ -150,110 +164,8 @@ def transfers(content: AuditContent, totals: Totals) -> Table:
 
     return Table(
         "Transfers",
-        "Every mass moved, with both ends. A reversal counts against the movement it takes back.",
+        "Every mass moved, with both ends, each under the id its thing goes by. A reversal counts "
+        "against the movement it takes back.",
         TRANSFERS,
-        rows(),
-    )
-
-
-def totals_by_month(totals: Totals) -> Table:
-    """The program's totals beside live ones over the transfers."""
-
-    def rows() -> Iterator[Row]:
-        for at, (key, mass_mg) in enumerate(sorted(totals.by_month.items()), HEAD_ROW + 1):
-            control = (
-                f"=SUMIFS({totals.range(COUNTED)},{totals.range(MONTH)},$A{at},"
-                f"{totals.range(REFRIGERANT)},$B{at},{totals.range(COUNTS_AS)},$C{at})/{MG_PER_KG}"
-            )
-            yield (
-                *key,
-                totals.lines[key],
-                kg(mass_mg),
-                Formula(control, kg(mass_mg) or 0),
-                Formula(f"=ROUND(F{at}-E{at},6)", 0),
-            )
-
-    return Table(
-        "Totals by month",
-        "Refrigerant by month. The control total is worked out here from the transfers sheet.",
-        (
-            Column("Month", 9),
-            Column("Refrigerant", 12),
-            Column("Movement", 18),
-            Column("Transfers", 10, Form.WHOLE),
-            Column("Program's total [kg]", 14, Form.EXACT),
-            Column("Control total [kg]", 14, Form.EXACT),
-            Column("Difference [kg]", 13, Form.EXACT),
-        ),
-        rows(),
-    )
-
-
-def totals_by_refrigerant(content: AuditContent, totals: Totals) -> Table:
-    """A row for each refrigerant, a live total for each movement."""
-
-    def rows() -> Iterator[Row]:
-        for at, refrigerant in enumerate(totals.refrigerants(), HEAD_ROW + 1):
-            yield (refrigerant, *(_total(totals, at, refrigerant, each) for each in MOVEMENTS))
-
-    return Table(
-        "Refrigerants",
-        f"What moved of each refrigerant, {content.period}. Live totals over the transfers sheet.",
-        (
-            Column("Refrigerant", 12),
-            *(Column(f"{each.capitalize()} [kg]", 14, Form.EXACT) for each in MOVEMENTS),
-        ),
-        rows(),
-    )
-
-
-def _total(totals: Totals, at: int, refrigerant: str, movement: str) -> Formula:
-    mass_mg = sum(
-        mass
-        for (_, kind, counts_as), mass in totals.by_month.items()
-        if (kind, counts_as) == (refrigerant, movement)
-    )
-    text = (
-        f"=SUMIFS({totals.range(COUNTED)},{totals.range(REFRIGERANT)},$A{at},"
-        f'{totals.range(COUNTS_AS)},"{movement}")/{MG_PER_KG}'
-    )
-    return Formula(text, kg(mass_mg) or 0)
-
-
-def balances(content: AuditContent, totals: Totals) -> Table:
-    """Opening and closing balance of each place, the closing one recomputed from the transfers."""
-
-    def rows() -> Iterator[Row]:
-        ordered = sorted(content.balances, key=lambda each: (each.place, each.refrigerant))
-        for at, each in enumerate(ordered, HEAD_ROW + 1):
-            net_mg = totals.by_place[each.place, each.refrigerant]
-            sums = [
-                f"SUMIFS({totals.range(MASS)},{totals.range(end)},$A{at},"
-                f"{totals.range(REFRIGERANT)},$B{at})"
-                for end in (INTO, FROM)
-            ]
-            control = f"=C{at}+({sums[0]}-{sums[1]})/{MG_PER_KG}"
-            off_mg = each.opening_mg + net_mg - each.closing_mg
-            yield (
-                each.place,
-                each.refrigerant,
-                kg(each.opening_mg),
-                kg(each.closing_mg),
-                Formula(control, kg(each.opening_mg + net_mg) or 0),
-                Formula(f"=ROUND(E{at}-D{at},6)", kg(off_mg) or 0),
-            )
-
-    return Table(
-        "Balances",
-        f"What each place held at the ends of the period, {content.period}. The control balance "
-        "is worked out here from the opening one and the transfers sheet.",
-        (
-            Column("Place", 22),
-            Column("Refrigerant", 12),
-            Column("Opening [kg]", 14, Form.EXACT),
-            Column("Closing [kg]", 14, Form.EXACT),
-            Column("Control closing [kg]", 14, Form.EXACT),
-            Column("Difference [kg]", 13, Form.EXACT),
-        ),
         rows(),
     )

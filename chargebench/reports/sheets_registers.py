@@ -1,11 +1,13 @@
-"""Sheets of the registers: cylinders, equipment, people, instruments."""
+"""Sheets of the registers: cylinders, people, instruments."""
 
 from collections.abc import Iterator
 
-from chargebench.reports.content import AuditContent
-from chargebench.reports.table import Column, Form, Row, Table, kg, lb
+from chargebench.reports.content import AuditContent, CylinderLine
+from chargebench.reports.table import MG_PER_KG, Bars, Column, Form, Row, Table, kg
 from chargebench.steps import REGISTERS, Answers, answer
 
+CYLINDERS_DRAWN = 40
+REGISTERED = Column("Registered by entry", 11, Form.WHOLE)
 CYLINDERS = (
     Column("Cylinder", 10),
     Column("Refrigerant", 12),
@@ -21,43 +23,17 @@ CYLINDERS = (
     Column("Share of limit [%]", 10, Form.PERCENT),
     Column("Limit set by", 24),
     Column("Gross limit [kg]", 12, Form.MASS),
+    Column("Last requalified", 14, Form.DATE),
     Column("Requalification due", 14, Form.DATE),
+    Column("Valve thread", 22),
     Column("Last weighed", 24),
     Column("Owner", 16),
     Column("Supplier", 18),
     Column("Batch", 14),
     Column("Origin", 10),
-)
-EQUIPMENT = (
-    Column("Equipment", 10),
-    Column("Name", 24),
-    Column("Site", 24),
-    Column("Owner or operator", 22),
-    Column("Address", 30),
-    Column("Category", 22),
-    Column("Type", 26),
-    Column("Make", 14),
-    Column("Model", 14),
-    Column("Serial number", 16),
-    Column("Circuit", 9),
-    Column("Refrigerant", 12),
-    Column("Full charge as typed", 14),
-    Column("Full charge [kg]", 11, Form.MASS),
-    Column("Full charge [lb]", 11, Form.MASS),
-    Column("How it is known", 26),
-    Column("Range, low [kg]", 11, Form.MASS),
-    Column("Range, high [kg]", 11, Form.MASS),
-    Column("Factory sealed", 10),
-    Column("Labelled hermetic", 10),
-    Column("Leak detection", 10),
-    Column("Detection checked", 12, Form.DATE),
-    Column("Residential building", 11),
-    Column("Leak rate method", 16),
-    Column("Excluded subsector", 10),
-    Column("Installed", 12, Form.DATE),
-    Column("Mothballed since", 12, Form.DATE),
-    Column("Mothballed until", 12, Form.DATE),
-    Column("Retired", 12, Form.DATE),
+    Column("Reclaimed or recycled by", 34, Form.LONG),
+    Column("Certificate of the facility", 14),
+    REGISTERED,
 )
 PEOPLE = (
     Column("Person", 10),
@@ -65,8 +41,11 @@ PEOPLE = (
     Column("Role", 14),
     Column("Certificate number", 24),
     Column("Certificate type", 24),
-    Column("Certified by", 30),
+    Column("Certified by", 30, Form.LONG),
     Column("Valid until", 12, Form.DATE),
+    Column("Employer", 30, Form.LONG),
+    Column("Certificate of the employer", 16),
+    REGISTERED,
 )
 INSTRUMENTS = (
     Column("Instrument", 11),
@@ -83,10 +62,12 @@ INSTRUMENTS = (
     Column("Calibrated", 12, Form.DATE),
     Column("Calibration due", 12, Form.DATE),
     Column("Serial line", 20),
+    REGISTERED,
 )
 
 
-def _answers(content: AuditContent, register: str) -> Iterator[tuple[str, Answers]]:
+def register_rows(content: AuditContent, register: str) -> Iterator[tuple[str, Answers]]:
+    """Rows of a register understood, by id."""
     for key, row in sorted(content.registers.get(register, {}).items()):
         yield key, answer(REGISTERS[register], row)
 
@@ -96,7 +77,7 @@ def cylinders(content: AuditContent) -> Table:
     by_id = {each.id: each for each in content.cylinders}
 
     def rows() -> Iterator[Row]:
-        for key, row in _answers(content, "cylinder"):
+        for key, row in register_rows(content, "cylinder"):
             record = by_id.get(key)
             mass_mg = record.mass_mg if record else 0
             limit_mg = record.limit_mg if record else None
@@ -115,12 +96,17 @@ def cylinders(content: AuditContent) -> Table:
                 100 * mass_mg / limit_mg if limit_mg else None,
                 record.by if record else "",
                 kg(record.gross_limit_mg) if record else None,
+                row.date("requalified"),
                 row.date("requalification_due"),
+                row.text("thread"),
                 record.last_weighed if record else "",
                 row.text("owner"),
                 row.text("supplier"),
                 row.text("batch"),
                 row.text("origin"),
+                row.text("reclaimer"),
+                row.text("reclaimer_certificate"),
+                content.registered.get(f"cylinder:{key}"),
             )
 
     return Table(
@@ -129,58 +115,35 @@ def cylinders(content: AuditContent) -> Table:
         CYLINDERS,
         rows(),
         empty="No cylinder is in the register.",
+        charts=_fill(content, by_id),
     )
 
 
-def equipment(content: AuditContent) -> Table:
-    """Every equipment with what an inspector asks of it."""
-
-    def rows() -> Iterator[Row]:
-        for key, row in _answers(content, "equipment"):
-            site = content.row("site", row.text("site"))
-            yield (
-                key,
-                row.text("name"),
-                site.get("name", row.text("site")),
-                site.get("owner_operator", ""),
-                site.get("address", ""),
-                row.text("category"),
-                row.text("cabinet"),
-                row.text("make"),
-                row.text("model"),
-                row.text("serial"),
-                row.text("circuit"),
-                row.text("refrigerant"),
-                _as_typed(content, key, "charge"),
-                kg(row.mass_mg("charge")),
-                lb(row.mass_mg("charge")),
-                row.text("charge_method"),
-                kg(row.mass_mg("range_low")),
-                kg(row.mass_mg("range_high")),
-                row.yes("factory_sealed"),
-                row.yes("hermetic_labelled"),
-                row.yes("leak_detection"),
-                row.date("detection_checked"),
-                row.yes("residential"),
-                site.get("leak_method", ""),
-                row.yes("subsector_excluded"),
-                row.date("installed"),
-                row.date("mothballed"),
-                row.date("mothball_ended"),
-                row.date("retired"),
-            )
-
-    return Table(
-        "Equipment",
-        "Every refrigerant circuit: where it stands, what it holds, how that is known.",
-        EQUIPMENT,
-        rows(),
-        empty="No equipment is in the register.",
+def _fill(content: AuditContent, by_id: dict[str, CylinderLine]) -> tuple[Bars, ...]:
+    """The first cylinders' content beside their limits."""
+    drawn = [key for key, _ in register_rows(content, "cylinder")][:CYLINDERS_DRAWN]
+    if not drawn:
+        return ()
+    columns = [column.head for column in CYLINDERS]
+    held = [by_id[key].mass_mg if key in by_id else 0 for key in drawn]
+    limits = [by_id[key].limit_mg or 0 if key in by_id else 0 for key in drawn]
+    chart = Bars(
+        "Cylinders: content and limit",
+        names=1,
+        columns=tuple(columns.index(head) + 1 for head in ("Holds [kg]", "Fill limit [kg]")),
+        rows=len(drawn),
+        y_title="kg",
+        named=tuple(drawn),
+        values=tuple(tuple(mg / MG_PER_KG for mg in masses) for masses in (held, limits)),
     )
+    return (chart,)
 
 
-def _as_typed(content: AuditContent, key: str, field: str) -> str:
-    return content.row("equipment", key).get(field, "")
+def _employer(content: AuditContent, row: Answers) -> tuple[str, str]:
+    """Whom a person works for, and that undertaking's certificate: the shop unless said."""
+    if row.text("employer"):
+        return row.text("employer"), row.text("employer_certificate")
+    return content.shop.get("name", ""), content.shop.get("certificate", "")
 
 
 def people(content: AuditContent) -> Table:
@@ -198,8 +161,10 @@ def people(content: AuditContent) -> Table:
                 row.text("certificate_type"),
                 row.text("certificate_body"),
                 row.date("certificate_until"),
+                *_employer(content, row),
+                content.registered.get(f"person:{key}"),
             )
-            for key, row in _answers(content, "person")
+            for key, row in register_rows(content, "person")
         ),
         empty="Nobody is in the register.",
     )
@@ -209,7 +174,7 @@ def instruments(content: AuditContent) -> Table:
     """Scales, gauges, detectors and machines, and when they were last checked."""
 
     def rows() -> Iterator[Row]:
-        for key, row in _answers(content, "instrument"):
+        for key, row in register_rows(content, "instrument"):
             typed = content.row("instrument", key)
             yield (
                 key,
@@ -226,6 +191,7 @@ def instruments(content: AuditContent) -> Table:
                 row.date("calibrated"),
                 row.date("calibration_due"),
                 typed.get("serial_line", ""),
+                content.registered.get(f"instrument:{key}"),
             )
 
     return Table(

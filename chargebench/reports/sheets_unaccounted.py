@@ -15,6 +15,7 @@ UNACCOUNTED = (
     Column("Of what was charged [%]", 14, Form.TENTHS),
     Column("Released where allowed [kg]", 14, Form.EXACT),
     Column("Left in hoses [kg]", 14, Form.EXACT),
+    Column("Worked out from entries", 40, Form.LONG),
 )
 
 
@@ -33,6 +34,7 @@ def unaccounted(content: AuditContent) -> Table:
                 None if line.share is None else 100 * line.share,
                 kg(line.released_mg),
                 kg(line.hoses_mg),
+                ", ".join(dict.fromkeys(line.entries)),
             )
 
     return Table(

@@ -5,10 +5,12 @@ from collections.abc import Iterator
 from chargebench.reports.content import AuditContent, JobRecord, StepRecord
 from chargebench.reports.table import Column, Form, Row, clock
 from chargebench.steps import Answers
+from chargebench.units import Reading
 
 HEAD = (
     Column("Job", 10),
     Column("Title", 30, Form.LONG),
+    Column("Bench", 7),
     Column("Entry", 8, Form.WHOLE),
     Column("At", 16, Form.WHEN),
     Column("By", 16),
@@ -25,8 +27,15 @@ def records(content: AuditContent, step: str) -> Iterator[tuple[JobRecord, StepR
 
 
 def head(job: JobRecord, record: StepRecord) -> Row:
-    """Job, title, entry, when and by whom."""
-    return (job.case.number, job.title, record.number, clock(record.at), record.by)
+    """Job, title, bench, entry, when and by whom."""
+    return (
+        job.case.number,
+        job.title,
+        record.bench,
+        record.number,
+        clock(record.at),
+        record.by,
+    )
 
 
 def counts(record: StepRecord) -> str:
@@ -43,6 +52,17 @@ def typed_text(record: StepRecord, key: str) -> str:
     """What was typed in a field."""
     given = record.typed.get(key, "")
     return given if isinstance(given, str) else ""
+
+
+def kind_of(job: JobRecord) -> str:
+    """The refrigerant of a job."""
+    return job.case.refrigerant.name if job.case.refrigerant else ""
+
+
+def nameplate_mg(job: JobRecord) -> int | None:
+    """The nameplate charge of a job, where it was read."""
+    charge = job.case.nameplate("charge")
+    return charge.mass_mg if isinstance(charge, Reading) else None
 
 
 def number_in(answers: Answers, key: str, unit: str) -> float | None:

@@ -12,7 +12,7 @@ _RULE = Border(bottom=Side(style="thin", color="808080"))
 _HEAD = PatternFill("solid", fgColor="E4E8EC")
 _TEXT = Alignment(vertical="top", horizontal="left", indent=1)
 _LONG = Alignment(vertical="top", horizontal="left", indent=1, wrap_text=True)
-_NUMBER = Alignment(vertical="top", horizontal="right")
+_NUMBER = Alignment(vertical="top", horizontal="right", indent=1)
 _WORDS = (Form.PLAIN, Form.LONG, Form.DATE, Form.WHEN, Form.MOMENT)  # aligned as text is
 
 
@@ -30,7 +30,7 @@ class Styles:
         self.says = self._number(Alignment(), font=Font(name=FONT, italic=True, color="505050"))
         self._head = self._number(_LONG, head=True)
         self._number_head = self._number(
-            Alignment(vertical="top", horizontal="right", wrap_text=True), head=True
+            Alignment(vertical="top", horizontal="right", indent=1, wrap_text=True), head=True
         )
         workbook.remove(self._sheet)
 

@@ -29,6 +29,10 @@ class Form(StrEnum):
     LONG = "@"  # text that wraps
 
 
+# Narrower, a spreadsheet shows no date at all but ####; on paper some need more than on a screen.
+_DATES = {Form.DATE: 13, Form.WHEN: 19, Form.MOMENT: 22}
+
+
 @dataclass(frozen=True, slots=True)
 class Formula:
     """A live formula with the value the program worked out for it."""
@@ -51,8 +55,9 @@ class Column:
 
     @property
     def width(self) -> float:
-        """Width in characters: what is asked for, and no word of the head broken."""
-        return max(self.least, *(len(word) + 4 for word in self.head.split()))
+        """Width in characters: what is asked for; no word of the head broken, no date hidden."""
+        shown = _DATES.get(self.form, 0)
+        return max(self.least, shown, *(len(word) + 4 for word in self.head.split()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +77,19 @@ class Curve:
 
 
 @dataclass(frozen=True, slots=True)
+class Bars:
+    """One bar chart of a table's own rows: a group of bars for each, one bar for each column."""
+
+    title: str
+    names: int  # column number of what each group is called, from 1
+    columns: tuple[int, ...]
+    rows: int
+    y_title: str
+    named: tuple[str, ...] = ()  # written beside the references for viewers
+    values: tuple[tuple[float, ...], ...] = ()  # by column
+
+
+@dataclass(frozen=True, slots=True)
 class Table:
     """One sheet."""
 
@@ -81,7 +99,13 @@ class Table:
     rows: Iterable[Row]
     empty: str = "Nothing was recorded in this period."
     foot: tuple[str, ...] = ()
-    charts: tuple[Curve, ...] = ()
+    charts: tuple[Curve | Bars, ...] = ()
+
+
+def letter_of(columns: Sequence[Column], head: str) -> str:
+    """Letter of the column with this head, as a formula names it."""
+    at = next(at for at, column in enumerate(columns) if column.head == head)
+    return (chr(64 + at // 26) if at >= 26 else "") + chr(65 + at % 26)
 
 
 def kg(mass_mg: int | None) -> Decimal | None:

@@ -19,6 +19,7 @@ class UnaccountedLine:
     lost_mg: int = 0  # presumed lost from equipment
     released_mg: int = 0  # where the law allows
     hoses_mg: int = 0  # left in hoses
+    entries: tuple[str, ...] = ()  # that it was worked out from, oldest first: B-12
 
     @property
     def unaccounted_mg(self) -> int:
@@ -44,6 +45,7 @@ def unaccounted(
             line = lines.setdefault(row.refrigerant, UnaccountedLine(row.refrigerant))
             column = _column(row)
             setattr(line, column, getattr(line, column) + row.mass_mg)
+            line.entries = (f"{row.bench}-{row.number}", *line.entries)  # rows come newest first
     return tuple(lines[name] for name in sorted(lines))
 
 

@@ -1,31 +1,37 @@
 """Writing an audit workbook: sheets streamed one after the other, whole or not at all."""
 
 import os
+import shutil
 from collections.abc import Callable
 from dataclasses import dataclass
+from datetime import datetime
 from pathlib import Path
 from tempfile import TemporaryDirectory
-from typing import cast
-from zipfile import ZIP_DEFLATED, ZipFile
+from typing import Any, cast
+from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
+from openpyxl.chart._chart import ChartBase
+from openpyxl.packaging.custom import StringProperty
 from openpyxl.utils import get_column_letter
 from openpyxl.workbook import Workbook
 from openpyxl.worksheet.worksheet import Worksheet
 from openpyxl.writer.excel import ExcelWriter
 
 from chargebench.errors import ExportRefused
-from chargebench.reports.charts import anchor, scatter
+from chargebench.reports.charts import anchor, bars, scatter
 from chargebench.reports.content import AuditContent
-from chargebench.reports.sheet_xml import StreamedSheet
+from chargebench.reports.sheet_xml import StreamedSheet, plain
 from chargebench.reports.sheets import ORDER, tables
 from chargebench.reports.styles import Styles
-from chargebench.reports.table import HEAD_ROW, Form, Table, height
+from chargebench.reports.table import HEAD_ROW, Curve, Form, Table, clock, height
 
 Progress = Callable[[str, int, int], None]  # sheet, rows written, rows expected in all
 Cancelled = Callable[[], bool]
 ROWS_MOST = 1_048_576 - HEAD_ROW - 20  # what a spreadsheet holds, less head and foot
 TELL_EVERY = 500  # rows
-WIDE, VERY_WIDE = 150, 330  # characters: from here on larger paper, more pages across
+ZIP_TIME = (1980, 1, 1, 0, 0, 0)  # of every part: the earliest a zip can say
+WIDE, VERY_WIDE = 150, 230  # characters: from here on larger paper, more pages across
+HEAD_COLUMNS = "A:B"  # repeated on pages beside the first
 
 
 def write_workbook(
@@ -90,6 +96,27 @@ class _Teller:
             self.progress(sheet, self.done, max(self.done, 2 * self.content.entry_count))
 
 
+class _TimelessZip(ZipFile):
+    """A zip whose parts all carry one time, so that the same content makes the same bytes."""
+
+    def writestr(self, name: str | ZipInfo, data: bytes | str, *rest: Any, **more: Any) -> None:
+        """Write a part from memory."""
+        super().writestr(self._part(str(name)), data, *rest, **more)
+
+    def write(self, filename: Any, arcname: Any = None, *_rest: Any, **_more: Any) -> None:
+        """Write a part from a file, piece by piece."""
+        part = self._part(str(arcname))
+        part.file_size = Path(filename).stat().st_size
+        with Path(filename).open("rb") as source, self.open(part, "w") as target:
+            shutil.copyfileobj(source, target, 1 << 20)
+
+    def _part(self, name: str) -> ZipInfo:
+        part = ZipInfo(name, ZIP_TIME)
+        part.compress_type = self.compression
+        part.external_attr = 0o600 << 16
+        return part
+
+
 class _Book:
     """A workbook being written."""
 
@@ -99,11 +126,32 @@ class _Book:
         self._teller = teller
         self._book = Workbook(write_only=True)
         self._styles = Styles(self._book)
-        properties = self._book.properties
-        properties.creator = content.program
-        properties.title = f"Audit workbook, {content.shop.get('name', '')}"
-        properties.created = content.made_at.replace(tzinfo=None)
+        self._describe()
         self._sheets = {name: self._sheet(name) for name in ORDER}
+
+    def _describe(self) -> None:
+        """Properties that say which records these are and who worked them out.
+
+        The times are those of the last entry recorded, not of writing, so that the same records
+        make the same file.
+        """
+        content, properties = self._content, self._book.properties
+        shop, recorded = content.shop.get("name", ""), content.last_recorded
+        properties.creator = content.program
+        properties.title = plain(f"Audit workbook, {shop}, {content.period}")
+        properties.created = properties.modified = clock(recorded) or datetime(1980, 1, 1)  # noqa: DTZ001
+        number, hash_ = content.chain_head
+        for name, value in (
+            ("Program", content.program),
+            ("Shop", shop),
+            ("Period", content.period),
+            ("Records shown", content.selection.words),
+            ("Rule set", f"{content.rule_set.name}, {content.rule_set.edition}"),
+            ("Rule sets steps were judged by", "; ".join(content.judged_by)),
+            ("Chain head, entry", str(number)),
+            ("Chain head, SHA-256", hash_),
+        ):
+            self._book.custom_doc_props.append(StringProperty(name=name, value=plain(value)))
 
     def _sheet(self, name: str) -> StreamedSheet:
         sheet = StreamedSheet(self._book, name)
@@ -125,7 +173,7 @@ class _Book:
     def pack(self, path: Path) -> None:
         """Pack the sheets into one file, safe on disk."""
         with path.open("wb") as file:
-            with ZipFile(file, "w", ZIP_DEFLATED, allowZip64=True) as archive:
+            with _TimelessZip(file, "w", ZIP_DEFLATED, allowZip64=True) as archive:
                 ExcelWriter(self._book, archive).write_data()
             file.flush()
             os.fsync(file.fileno())
@@ -164,7 +212,10 @@ class _Book:
             sheet.append([None, (line, styles.says)])
         below = HEAD_ROW + max(written, 1) + len(table.foot) + 4
         for number, curve in enumerate(table.charts):
-            chart = scatter(self._sheets[curve.sheet], curve)
+            if isinstance(curve, Curve):
+                chart: ChartBase = scatter(self._sheets[curve.sheet], curve)
+            else:
+                chart = bars(sheet, columns, curve)
             Worksheet.add_chart(cast("Worksheet", sheet), chart, anchor(columns, below, number))
         sheet.close()
 
@@ -179,8 +230,18 @@ class _Book:
         metric = self._content.shop.get("units") == "SI"
         small, large = ("9", "8") if metric else ("1", "3")  # A4 and A3, Letter and Tabloid
         sheet.page_setup.paperSize = large if wide > WIDE else small
-        sheet.page_setup.fitToWidth = 1 + int(wide // VERY_WIDE)
+        sheet.page_setup.fitToWidth = across = 1 + int(wide // VERY_WIDE)
+        if across > 1:
+            sheet.print_title_cols = HEAD_COLUMNS
         sheet.page_setup.fitToHeight = 0
         sheet.sheet_properties.pageSetUpPr.fitToPage = True
-        sheet.oddFooter.center.text = "&A, page &P of &N"
-        sheet.oddFooter.left.text = self._content.shop.get("name", "").replace("&", "&&")
+        sheet.oddHeader.left.text = plain(self._content.shop.get("name", "")).replace("&", "&&")
+        sheet.oddHeader.center.text = "&A"
+        sheet.oddHeader.right.text = self._content.period
+        number, hash_ = self._content.chain_head
+        sheet.oddFooter.left.text = f"{self._content.program}, entry {number}, {hash_[:12]}"
+        sheet.oddFooter.right.text = "page &P of &N"
+        protection = sheet.protection
+        protection.sheet = True  # without a password; filters, sorting and widths stay free
+        for free in ("autoFilter", "sort", "formatColumns", "formatRows", "formatCells"):
+            setattr(protection, free, False)

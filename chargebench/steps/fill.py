@@ -28,8 +28,8 @@ def fill_limit(row: Answers, rule_set: RuleSet) -> FillLimit | None:
     try:
         return cylinder.fill_limit(
             water_capacity=capacity,
-            refrigerant_liquid_density_25C=_liquid_density(name, rule.fill_temperature.quantity),
-            liquid_density_hot=_liquid_density(name, rule.hot_temperature.quantity),
+            refrigerant_liquid_density_25C=liquid_density(name, rule.fill_temperature.quantity),
+            liquid_density_hot=liquid_density(name, rule.hot_temperature.quantity),
             rule=rule,
             refrigerant=name,
         )
@@ -37,7 +37,7 @@ def fill_limit(row: Answers, rule_set: RuleSet) -> FillLimit | None:
         return None  # no liquid at these temperatures and no printed ratio: none can be given
 
 
-def _liquid_density(name: str, temperature: Quantity) -> Quantity | None:
+def liquid_density(name: str, temperature: Quantity) -> Quantity | None:
     """Saturated liquid density; None above the critical point."""
     try:
         return saturation(name).liquid_density(temperature)

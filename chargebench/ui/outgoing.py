@@ -18,13 +18,16 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from chargebench.desk import Desk, Exported
+from chargebench.desk import Desk, Exported, Filters
 from chargebench.desk.export import CALENDAR, CHECKLIST, JOBS, WORKBOOK
+from chargebench.desk.records import EVERYTHING
 from chargebench.ledger import Problem, Verification
 from chargebench.ui.errand import Errand
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.period import Period
 from chargebench.ui.stock_words import moment
+from chargebench.words import joined, say
 
 
 class Panel(QFrame):
@@ -44,14 +47,14 @@ class Panel(QFrame):
         self.refusal = wrapped(weight="refusal")
         self.refusal.hide()
         self.bar = QProgressBar()
-        self.bar.setAccessibleName("Progress")
+        self.bar.setAccessibleName(tr("Progress"))
         self.bar.hide()
-        self.main = QPushButton(main)
+        self.main = QPushButton(tr(main))
         self.main.setProperty("weight", "main")
-        self.cancel = QPushButton("Can&cel")
+        self.cancel = QPushButton(tr("Can&cel"))
         self.cancel.hide()
-        self.close_button = QPushButton("Close")
-        self.close_button.setToolTip("Esc")
+        self.close_button = QPushButton(tr("Close"))
+        self.close_button.setToolTip(tr("Esc"))
         self.main.clicked.connect(lambda _: self.begin())
         self.cancel.clicked.connect(lambda _: self._cancel())
         self.close_button.clicked.connect(lambda _: self.left.emit())
@@ -108,7 +111,7 @@ class Panel(QFrame):
         self.main.setFocus()
 
     def _refuse(self, says: str) -> None:
-        self.refusal.setText(says)
+        self.refusal.setText(tr(says))
         self.refusal.show()
 
     def finish(self) -> None:
@@ -131,10 +134,10 @@ class ExportPanel(Panel):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "&Write it", parent)
-        self._period = Period()
+        self._period, self._filters = Period(), EVERYTHING
         self.folder = QLineEdit()
-        self.folder.setAccessibleName("Folder to write into")
-        self.choose = QPushButton("C&hoose folder…")
+        self.folder.setAccessibleName(tr("Folder to write into"))
+        self.choose = QPushButton(tr("C&hoose folder…"))
         row = QHBoxLayout()
         row.addWidget(wrapped("Into the folder"))
         row.addWidget(self.folder, 1)
@@ -143,27 +146,46 @@ class ExportPanel(Panel):
         self.choose.clicked.connect(lambda _: self._choose())
         self.folder.textChanged.connect(lambda _: self._tell())
 
-    def offer(self, period: Period, folder: Path) -> None:
-        """Offer to write a period's records."""
-        self._period = period
+    def offer(self, period: Period, filters: Filters, folder: Path) -> None:
+        """Offer to write a period's records, narrowed to what the filters choose."""
+        self._period, self._filters = period, filters
         if not self.folder.text():
             self.folder.setText(str(folder))
         self._tell()
+
+    @property
+    def _chosen(self) -> str:
+        """What the records are narrowed to, in words; empty where they are not."""
+        chosen, who = self._filters, self._filters.by or ""
+        named = (
+            ("equipment", chosen.equipment),
+            ("refrigerant", chosen.refrigerant),
+            ("person", self._desk.label("person", who) if who else ""),
+        )
+        return joined(", ", (f"{what} {value}" for what, value in named if value))
 
     def _path(self) -> Path:
         return Path(self.folder.text().strip()).expanduser()
 
     def _tell(self) -> None:
-        says = (
-            f"Will be written, for {self._period.words}: {WORKBOOK} (every job, entry, transfer "
-            f"and test with its totals), {CHECKLIST} (the flammable-refrigerant handling lists), "
-            f"{CALENDAR} (what is due, for a calendar), {JOBS} (a job file for each job), and a "
-            "manifest with the SHA-256 of each and the head of the chain."
+        narrowed = say(", only {chosen}", chosen=self._chosen) if self._chosen else ""
+        says = say(
+            "Will be written, for {words}{narrowed}: {workbook} (every job, entry, "
+            "transfer and test with its totals), {checklist} (the "
+            "flammable-refrigerant handling lists), {calendar} (what is due, for a "
+            "calendar), {jobs} (a job file for each job), and a manifest with the "
+            "SHA-256 of each and the head of the chain.",
+            words=self._period.words,
+            narrowed=narrowed,
+            workbook=WORKBOOK,
+            checklist=CHECKLIST,
+            calendar=CALENDAR,
+            jobs=JOBS,
         )
         there = [name for name in (WORKBOOK, CHECKLIST, CALENDAR) if (self._path() / name).exists()]
         if self.folder.text().strip() and there:
-            says += f" Already there and replaced: {', '.join(there)}."
-        self.says.setText(says)
+            says += say(" Already there and replaced: {there}.", there=", ".join(there))
+        self.says.setText(tr(says))
         self.main.setEnabled(bool(self.folder.text().strip()))
 
     def _choose(self) -> None:
@@ -173,19 +195,21 @@ class ExportPanel(Panel):
 
     def begin(self) -> None:
         """Write."""
-        folder, period = self._path(), self._period
+        folder, period, filters = self._path(), self._period, self._filters
         self.folder.setEnabled(False)
+        self._desk.keep_head("export")  # here, for the thread that writes only reads
         self._start(
             lambda desk, errand: desk.export(
-                folder, period.since, period.until, errand.progress, errand.cancelled
+                folder, period.since, period.until, filters, errand.progress, errand.cancelled
             ),
             self._written,
         )
 
     def _written(self, exported: Exported) -> None:
-        self._desk.keep_head("export")  # here, for the thread that wrote only reads
-        names = ", ".join(file.name for file in exported.files)
-        self.says.setText(f"Written into {exported.folder}: {names}.")
+        names = joined(", ", (file.name for file in exported.files))
+        self.says.setText(
+            tr(say("Written into {folder}: {names}.", folder=exported.folder, names=names))
+        )
 
     def _over(self) -> None:
         super()._over()
@@ -199,7 +223,7 @@ class VerifyPanel(Panel):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Verif&y again", parent, acts_first=True)  # its words are long
-        self.says.setText("Every entry is recomputed from what was signed, and compared.")
+        self.says.setText(tr("Every entry is recomputed from what was signed, and compared."))
 
     def begin(self) -> None:
         """Verify."""
@@ -215,21 +239,31 @@ class VerifyPanel(Panel):
     def _verified(self, found: Verification) -> None:
         when = moment(datetime.now().astimezone())
         if found.ok:
-            head = f"{when}: nothing disagrees."
+            head = say("{when}: nothing disagrees.", when=when)
         else:
-            head = f"{when}: {len(found.problems)} disagree. Keep this file as it is and a backup."
-        problems = "\n".join(f"✗ {_problem(each)}" for each in found.problems)
-        checked = "\n".join(f"✓ {sentence}" for sentence in found.checked)
-        limits = "\n".join(f"– {sentence}" for sentence in found.limits)
+            head = say(
+                "{when}: {count} disagree. Keep this file as it is and a backup.",
+                when=when,
+                count=len(found.problems),
+            )
+        problems = joined("\n", (f"✗ {_problem(each)}" for each in found.problems))
+        checked = joined(
+            "\n", (say("✓ {sentence}", sentence=sentence) for sentence in found.checked)
+        )
+        limits = joined("\n", (say("– {sentence}", sentence=sentence) for sentence in found.limits))
         parts = (head, problems, checked, "What a chain can not prove:", limits)
-        self.says.setText("\n".join(part for part in parts if part))
+        self.says.setText(tr(joined("\n", (part for part in parts if part))))
         self.done.emit(found)
 
 
 def _problem(problem: Problem) -> str:
-    return problem.what if problem.entry is None else f"entry {problem.entry}: {problem.what}"
+    return (
+        problem.what
+        if problem.entry is None
+        else say("entry {entry}: {what}", entry=problem.entry, what=problem.what)
+    )
 
 
 def default_folder(desk: Desk, today: date) -> Path:
     """Where an export goes unless another folder is chosen: beside the shop file."""
-    return desk.path.parent / f"export {today.isoformat()}"
+    return desk.path.parent / say("export {isoformat}", isoformat=today.isoformat())

@@ -6,15 +6,14 @@ from typing import Any
 
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import (
-    QWidget,
-)
+from PySide6.QtWidgets import QWidget
 
 from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError
 from chargebench.ledger import Entry
 from chargebench.ui.errand import Errand
 from chargebench.ui.handing import files_to_take, told
+from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.outgoing import default_folder
 from chargebench.ui.period import Period
@@ -37,6 +36,7 @@ from chargebench.ui.records_page import (
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.rowtable import PAGE
 from chargebench.ui.settling import open_decision
+from chargebench.words import joined, say
 
 # What is worked out on a thread, by view.
 _WORK: dict[int, Callable[[Desk, Errand], Sequence[Any]]] = {
@@ -68,6 +68,7 @@ class RecordsArea(RecordsPage):
         self._pause.setInterval(120)
         self._pause.timeout.connect(self.read)
         self.period.changed.connect(self._pause.start)
+        self.period.changed.connect(self._offer)
         self._views.idClicked.connect(lambda _: self.read())
         self._notifier.changed.connect(self._changed)
         self.tables[USAGE].opened.connect(lambda row: self._want_job(self.usage.row(row).job))
@@ -147,7 +148,12 @@ class RecordsArea(RecordsPage):
         row = self.entries.find(lambda each: each.id == entry)
         if row < 0:
             number = self._desk.entry(entry).number
-            self._say(f"Entry {number} is not of this period. Choose a longer one to go to it.")
+            self._say(
+                say(
+                    "Entry {number} is not of this period. Choose a longer one to go to it.",
+                    number=number,
+                )
+            )
             return
         self.tables[ENTRIES].selectRow(row)
         self.tables[ENTRIES].setFocus()
@@ -190,7 +196,7 @@ class RecordsArea(RecordsPage):
         working = nothing and self._errand is not None
         for place, table in enumerate(self.tables):
             table.setVisible(place == view and not nothing and not self.covered)
-        self.empty.setText("Working out …" if working else EMPTY[view])
+        self.empty.setText(tr("Working out …" if working else EMPTY[view]))
         self.empty.setVisible(nothing)
         if not nothing and not self.tables[view].currentIndex().isValid():
             self.tables[view].selectRow(0)
@@ -206,15 +212,20 @@ class RecordsArea(RecordsPage):
         shown = self.view in (LEAKS, DUE) and 0 <= row < self._models[self.view].rowCount()
         self.detail.setVisible(shown)
         if shown and self.view == LEAKS:
-            self.detail.setText(leak_words(self.leaks.row(row), self._desk))
+            self.detail.setText(tr(leak_words(self.leaks.row(row), self._desk)))
         elif shown:
-            self.detail.setText(duty_words(self.due.row(row)))
+            self.detail.setText(tr(duty_words(self.due.row(row))))
 
     def show_export(self) -> None:
         """Say what an export will write, and where."""
-        self.export_panel.offer(self.period.period, default_folder(self._desk, self._desk.today))
         self._open_panel(self.export_panel)
+        self._offer()
         self.export_panel.main.setFocus()
+
+    def _offer(self) -> None:
+        if not self.export_panel.isHidden():
+            where = default_folder(self._desk, self._desk.today)
+            self.export_panel.offer(self.period.period, self.period.filters, where)
 
     def show_verify(self) -> None:
         """Verify now."""
@@ -228,7 +239,9 @@ class RecordsArea(RecordsPage):
         except ChargebenchError as refusal:
             self._say(str(refusal))
             return
-        self._say(f"Backed up: {kept}." if kept else "The newest backup is still the same.")
+        self._say(
+            say("Backed up: {kept}.", kept=kept) if kept else "The newest backup is still the same."
+        )
 
     def show_hand_over(self) -> None:
         """Say what a chain file will hold, and where it goes."""
@@ -242,15 +255,15 @@ class RecordsArea(RecordsPage):
         try:
             with told(self, "Taking in …") as progress:
                 for path, words in self._desk.take_in_files(paths, progress):
-                    said.append(f"{path.name}: {words}")
+                    said.append(say("{path}: {words}", path=path.name, words=words))
         except ChargebenchError as refusal:
             said.append(str(refusal))
         if said:
-            self._say("\n".join(said))
+            self._say(joined("\n", said))
             self._notifier.changed.emit()
 
     def _say(self, text: str) -> None:
-        self.says.setText(text)
+        self.says.setText(tr(text))
         self.says.show()
         self.said.emit(text)
 

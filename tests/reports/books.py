@@ -57,6 +57,7 @@ def content_of(*entries: Entry, **more: Any) -> AuditContent:
     made = AuditContent(
         program="chargebench test",
         made_at=MADE_AT,
+        today=MADE_AT.date(),
         since=None,
         until=None,
         rule_set=rules.load("us-federal"),

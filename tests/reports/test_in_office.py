@@ -13,6 +13,7 @@ from zipfile import ZIP_DEFLATED, ZipFile
 import pytest
 from openpyxl import load_workbook
 
+from chargebench.desk import Desk
 from chargebench.ledger import Transfer
 from chargebench.reports.table import HEAD_ROW
 from chargebench.reports.workbook import write_workbook
@@ -95,6 +96,45 @@ def test_that_libreoffice_comes_to_the_program_s_balances(
     )
 
 
+def test_that_opening_in_and_out_come_to_the_closing_balance(recalculated: Path) -> None:
+    for sheet in ("Balances", "Stock by refrigerant"):
+        rows = sheet_rows(recalculated, sheet)
+        assert rows
+        for row in rows:
+            came = row["Opening [kg]"] + row["In [kg]"] - row["Out [kg]"]
+            assert came == pytest.approx(row["Closing [kg]"], abs=1e-9)
+            assert row["Difference [kg]"] == 0
+
+
+def test_that_libreoffice_finds_the_ledger_s_balances_to_the_milligram(
+    shop: Desk, recalculated: Path
+) -> None:
+    held = {
+        (each.place, each.refrigerant): each.mass_mg
+        for each in shop.reading.balances("cylinder:")
+        if each.mass_mg
+    }
+    shown = {
+        (row["Place"], row["Refrigerant"]): round(row["Control closing [kg]"] * 1_000_000)
+        for row in sheet_rows(recalculated, "Balances")
+        if row["Kind of place"] == "cylinder" and row["Control closing [kg]"]
+    }
+    assert shown == held
+
+
+@pytest.mark.parametrize("sheet", ["Usage by month", "Recovered by month", "Stock by refrigerant"])
+def test_that_libreoffice_comes_to_the_values_written_beside_formulas(
+    workbook: Path, recalculated: Path, sheet: str
+) -> None:
+    ours, theirs = sheet_rows(workbook, sheet), sheet_rows(recalculated, sheet)
+    assert len(ours) == len(theirs) > 0
+    for our, their in zip(ours, theirs, strict=True):
+        assert their == {
+            head: value if isinstance(value, str) else pytest.approx(value, abs=1e-9)
+            for head, value in our.items()
+        }
+
+
 def test_that_libreoffice_comes_to_the_program_s_totals_of_each_refrigerant(
     workbook: Path, recalculated: Path
 ) -> None:
@@ -128,5 +168,5 @@ def test_that_text_like_a_formula_is_not_calculated(tmp_path: Path) -> None:
     path = tmp_path / "audit.xlsx"
     write_workbook(content_of(*entries), path)
     sheet = load_workbook(_recalculated(path, tmp_path))["Transfers"]
-    cells = [sheet.cell(HEAD_ROW + at, 10) for at in range(1, len(risky) + 1)]
+    cells = [sheet.cell(HEAD_ROW + at, 11) for at in range(1, len(risky) + 1)]
     assert [(cell.value, cell.data_type) for cell in cells] == [(text, "s") for text in risky]
