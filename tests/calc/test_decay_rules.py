@@ -81,6 +81,8 @@ def test_that_a_rule_says_how_long_to_hold_on() -> None:
     assert found.minutes_more == 120
     assert found.held.m_as("hour") == 1
     assert standard_rules([], [], [IF09]) == ()
+    later = standard_rules([0, 30, 90], [100, 101, 101], [IF09])[0]
+    assert (later.minutes_more, later.word) == (90, RuleWord.TOO_SHORT)
 
 
 # Carrier 17/19EX manual (SEEN): in 24 h at most 0.05 inHg, which it gives as 0.17 kPa.
