@@ -26,6 +26,7 @@ from chargebench.ledger.rescue import Rescued, rescue
 from chargebench.ledger.restoring import GoingBack, Kept, going_back, kept, restore
 from chargebench.ledger.sameness import ALIKE, SAME, decision, pair_id
 from chargebench.ledger.scan import Checkpoint, Problem
+from chargebench.ledger.tablefile import TableFile
 from chargebench.ledger.usage import Filters, UsageRow, UsageTotal
 from chargebench.ledger.verify import Verification
 
@@ -54,6 +55,7 @@ __all__ = [
     "Problem",
     "Reader",
     "Rescued",
+    "TableFile",
     "TakenOver",
     "Transfer",
     "UsageRow",
