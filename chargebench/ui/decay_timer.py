@@ -72,7 +72,7 @@ class DecayTimer(QWidget):
         self.start.setToolTip(self._watched.begin_hint)
         self.reading = LineEdit(self._watched.example)
         self.reading.setAccessibleName("Gauge reading")
-        self.temperature = LineEdit(self._watched.temperature)
+        self.temperature = LineEdit(self._watched.temperature, self)
         self.temperature.setAccessibleName("Temperature at the reading")
         self.temperature.setVisible(bool(self._watched.temperature))
         self.add = QPushButton("&Add")
@@ -179,7 +179,7 @@ class DecayTimer(QWidget):
     def refresh(self) -> None:
         """Write what is asked for now; an instrument that is listened to is read by itself."""
         lines, elapsed = self._lines(), self._elapsed()
-        count = f"{len(lines)} reading{'' if len(lines) == 1 else 's'}"
+        count = say("{count} readings", count=len(lines)) if len(lines) != 1 else "1 reading"
         last = f", last {lines[-1]['reading']} after {lines[-1]['at']}" if lines else ""
         self.tells.setText(f"{count}{last}.")
         if elapsed is None:
