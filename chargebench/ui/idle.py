@@ -2,7 +2,8 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, QTimer, Signal
+from PySide6.QtGui import QGuiApplication, QWindow
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -19,7 +20,11 @@ _WORK = frozenset(
 
 
 class IdleWatch(QObject):
-    """Watches only while a signature is unlocked: the filter sees every event there is."""
+    """Watches only while a signature is unlocked, and only the window that has the keys.
+
+    A filter on the application would see every event of every object, also of those that are
+    just being made or destroyed; each of them would be handed to Python half alive.
+    """
 
     lapsed = Signal()
 
@@ -29,17 +34,18 @@ class IdleWatch(QObject):
         self._timer = QTimer(self)
         self._timer.setInterval(CHECK_MS)
         self._timer.timeout.connect(self.check)
+        app = QGuiApplication.instance()
+        assert isinstance(app, QGuiApplication)
+        app.focusWindowChanged.connect(self._look_at)
 
     def watch(self, desk: "Desk") -> None:
         """Watch if there is something to lock."""
         self._desk = desk
-        app = QCoreApplication.instance()
-        assert app is not None
-        app.removeEventFilter(self)
-        self._timer.stop()
         if desk.unlocked:
-            app.installEventFilter(self)
             self._timer.start()
+        else:
+            self._timer.stop()
+        self._look_at(QGuiApplication.focusWindow())
 
     @property
     def watching(self) -> bool:
@@ -52,6 +58,14 @@ class IdleWatch(QObject):
             self._desk.lock()
             self.watch(self._desk)
             self.lapsed.emit()
+
+    def _look_at(self, window: QWindow | None) -> None:
+        """Keys and touches come in through the window that has the focus: this one, a dialog."""
+        if window is None:
+            return
+        window.removeEventFilter(self)
+        if self.watching:
+            window.installEventFilter(self)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802, ARG002 - Qt's
         """A key or a touch is work."""
