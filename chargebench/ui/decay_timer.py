@@ -179,7 +179,7 @@ class DecayTimer(QWidget):
     def refresh(self) -> None:
         """Write what is asked for now; an instrument that is listened to is read by itself."""
         lines, elapsed = self._lines(), self._elapsed()
-        count = say("{count} readings", count=len(lines)) if len(lines) != 1 else "1 reading"
+        count = f"{len(lines)} reading{'' if len(lines) == 1 else 's'}"
         last = f", last {lines[-1]['reading']} after {lines[-1]['at']}" if lines else ""
         self.tells.setText(f"{count}{last}.")
         if elapsed is None:
