@@ -73,8 +73,21 @@ def test_that_a_figure_expected_holds_within_three_kelvin(kelvin: float, expecte
 
 
 @pytest.mark.parametrize(
+    ("kelvin", "expected"), [(6.9, "low"), (7.0, "usual"), (9.0, "usual"), (9.1, "high")]
+)
+def test_that_a_figure_expected_may_bring_its_own_width(kelvin: float, expected: str) -> None:
+    found = Findings(
+        superheat=k(kelvin), expected_superheat=k(8), expected_within={"superheat": k(1)}
+    )
+    assert evidence(found)[0].reading == (
+        f"superheat {kelvin:.1f} K, {expected} (the maker: 8.0 K ± 1.0 K)"
+    )
+
+
+@pytest.mark.parametrize(
     ("found", "expected"),
     [
+        ({"current": Current(Q(0.3, "A"), Q(0.5, "A"))}, "low"),
         ({"drier_drop": k(1.5)}, "usual"),
         ({"drier_drop": k(1.6)}, "high"),
         ({"current": Current(Q(1.48, "A"), Q(2, "A"))}, "low"),
@@ -232,6 +245,28 @@ def test_that_of_equals_the_easier_comes_first() -> None:
     assert found is not None
     assert found.reason == (
         "Compressor current would tell low charge from dirty condenser, and 1 more such pairs."
+    )
+
+
+# By hand: an even frost, a low superheat and a usual split leave airflow (0), valve and overcharge
+# (1 each). The current parts one pair of them; the evaporator difference all three, halved to 1.5.
+def test_that_a_hose_is_worth_connecting_for_three_pairs_against_one() -> None:
+    seen = Findings(frost=Frost.EVEN, superheat=k(1), condensing_split=k(8))
+    found = next_measurement(seen)
+    assert found is not None
+    assert found.needs_hose
+    assert found.reason == (
+        "Evaporator difference would tell poor airflow or iced coil from valve fault, "
+        "and 2 more such pairs."
+    )
+
+
+# By hand: an even frost speaks against three faults and for none, so all six stay open.
+def test_that_one_reading_against_a_fault_does_not_close_it() -> None:
+    found = next_measurement(Findings(frost=Frost.EVEN))
+    assert found is not None
+    assert found.reason == (
+        "Compressor current would tell low charge from overcharge, and 5 more such pairs."
     )
 
 
