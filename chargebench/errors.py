@@ -2,9 +2,16 @@
 
 from collections.abc import Mapping
 
+from chargebench.words import joined, say
+
 
 class ChargebenchError(Exception):
     """A refusal: its text says what was expected and, where it helps, what to do next."""
+
+    def __str__(self) -> str:
+        """The text as it was said, so that the window can translate it."""
+        says = self.args[0] if self.args else ""
+        return says if isinstance(says, str) else super().__str__()
 
 
 class ReadingRefused(ChargebenchError):
@@ -80,7 +87,7 @@ class StepRefused(ChargebenchError):
 
     def __init__(self, title: str, fields: Mapping[str, str]) -> None:
         self.fields = dict(fields)
-        super().__init__(f"{title}: " + " ".join(self.fields.values()))
+        super().__init__(say("{title}: {fields}", title=title, fields=joined(" ", fields.values())))
 
 
 class NotAllowed(ChargebenchError):

@@ -23,7 +23,7 @@ FIXED_PLACES = frozenset(
 HELD_PLACE = re.compile(r"(cylinder|equipment):[^\x00-\x1f\x7f]{1,200}")
 
 # What reaches it is checked to be plain; the hook is for texts that remember their template.
-_ENCODER = msgspec.json.Encoder(order="deterministic", enc_hook=str)
+_ENCODER = msgspec.json.Encoder(order="deterministic", enc_hook=str.__str__)
 
 
 def new_id() -> str:

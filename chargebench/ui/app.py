@@ -10,7 +10,9 @@ from PySide6.QtWidgets import QApplication
 
 from chargebench.errors import ChargebenchError
 from chargebench.ui import theme, trouble
+from chargebench.ui.language import tr
 from chargebench.ui.window import MainWindow
+from chargebench.words import joined, say
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -37,7 +39,7 @@ class _Start:
         self._page: TroublePage | None = None
         window.backups_wanted.connect(self._show_backups)
         if callable(shop):  # what opens a shop of one's own has its path
-            window.waiting.setText(SAMPLE)
+            window.waiting.setText(tr(SAMPLE))
         window.painted.connect(
             lambda: QTimer.singleShot(PAINT_MS if callable(shop) else 0, self.open)
         )
@@ -112,14 +114,20 @@ class _Start:
                 self._window.tell(str(refusal))
             return
         self._open_file(shop)
-        kept = f" What was there before is kept as {aside}." if aside is not None else ""
-        self._window.tell(f"{shop} is as it was in {copy.name}.{kept}")
+        kept = (
+            say(" What was there before is kept as {aside}.", aside=aside)
+            if aside is not None
+            else ""
+        )
+        self._window.tell(
+            say("{shop} is as it was in {copy}.{kept}", shop=shop, copy=copy.name, kept=kept)
+        )
 
     def _take(self, desk: "Desk") -> None:
         self.desk = desk
         self._window.open_desk(desk)
         if desk.at_opening:
-            self._window.tell(" ".join(desk.at_opening))
+            self._window.tell(joined(" ", desk.at_opening))
         QTimer.singleShot(WARM_UP_MS, self._warm_up)
 
     def _first_start(self, shop: Path) -> None:
@@ -132,7 +140,7 @@ class _Start:
         page.make.setFocus()
 
     def _look_at_sample(self) -> None:
-        self._window.waiting.setText(SAMPLE)
+        self._window.waiting.setText(tr(SAMPLE))
         self._window.stack.setCurrentWidget(self._window.waiting)
         self._window.stack.repaint()
         QTimer.singleShot(PAINT_MS, self._open_sample)

@@ -19,6 +19,7 @@ from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.job import JobPage
 from chargebench.ui.joblist import job_columns
+from chargebench.ui.language import tr
 from chargebench.ui.newjob import NewJob
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.registers import RegistersDialog
@@ -62,17 +63,17 @@ class BenchArea(QStackedWidget):
     def _build(self) -> None:
         self._list_page = QWidget()
         self.search = QLineEdit()
-        self.search.setPlaceholderText("job, equipment, site, refrigerant")
-        self.search.setAccessibleName("Find a job")
-        label = QLabel("&Find")
+        self.search.setPlaceholderText(tr("job, equipment, site, refrigerant"))
+        self.search.setAccessibleName(tr("Find a job"))
+        label = QLabel(tr("&Find"))
         label.setBuddy(self.search)
         self.state = QComboBox()
-        self.state.addItems([text for text, _ in _STATES])
-        self.state.setAccessibleName("Which jobs")
-        self.registers = QPushButton("Re&gisters")
-        self.new = QPushButton("&New job")
+        self.state.addItems([tr(text) for text, _ in _STATES])
+        self.state.setAccessibleName(tr("Which jobs"))
+        self.registers = QPushButton(tr("Re&gisters"))
+        self.new = QPushButton(tr("&New job"))
         self.new.setProperty("weight", "main")
-        self.new.setToolTip("Ctrl+N")
+        self.new.setToolTip(tr("Ctrl+N"))
         self.new_job = NewJob(self._desk)
         self.new_job.hide()
         self.empty = wrapped(weight="faint")
@@ -114,7 +115,7 @@ class BenchArea(QStackedWidget):
         self.table.setVisible(not nothing)
         self.empty.setVisible(nothing)
         looked_for = bool(find) or state == "closed"
-        self.empty.setText(_NOTHING_FOUND if looked_for else _NOTHING_YET)
+        self.empty.setText(tr(_NOTHING_FOUND if looked_for else _NOTHING_YET))
 
     def _fold(self) -> None:
         narrow = self.width() < theme.em() * NARROW_EMS

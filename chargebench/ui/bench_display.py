@@ -11,9 +11,11 @@ from chargebench.instruments.listening import Live, State
 from chargebench.instruments.pouring import Pouring, seconds_to
 from chargebench.ui.bench_face import Face, paint
 from chargebench.ui.bench_zone import Looks, Warned, Zone, unit_of, whole, zone_of
+from chargebench.ui.language import tr
 from chargebench.ui.mass_view import scale_text
 from chargebench.ui.sound import Tone, chime
 from chargebench.units import Kind, Reading, read
+from chargebench.words import joined, say
 
 _LONGEST = 20
 SETTLE_MS = 700  # a reading counts once typing has paused: its first digits alone mean nothing
@@ -60,8 +62,8 @@ class BenchDisplay(QWidget):
         self.view, self.stops = seen.view, seen.stops
         self.zone = zone_of(self.view)
         self.face = self._face()
-        self.setWindowTitle(head)
-        self.setAccessibleName(head)
+        self.setWindowTitle(tr(head))
+        self.setAccessibleName(tr(head))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(480, 320)
         self._settle = _timer(self, SETTLE_MS, self.settle, once=True)
@@ -222,24 +224,24 @@ class BenchDisplay(QWidget):
         least = LEAST_SHARE * view.size(view.nameplate)
         if per_minute < least:
             return ""
-        said = f"{per_minute:.3g} {view.unit}/min"
+        said = say("{per_minute:.3g} {unit}/min", per_minute=per_minute, unit=view.unit)
         seconds = seconds_to(view.size(view.to_go), per_minute, least)
         if seconds is None:
             return said
         minutes, rest = divmod(round(seconds), 60)
-        return f"{said}, stop in {minutes}:{rest:02d}"
+        return say("{said}, stop in {minutes}:{rest:02d}", said=said, minutes=minutes, rest=rest)
 
     @property
     def present(self) -> str:
         """The present reading in words, and where it comes from."""
         if self.live_text:
             unit = "" if unit_of(self.live_text) else f" {self._unit}"
-            return f"typed {self.live_text}{unit}"
+            return say("typed {live_text}{unit}", live_text=self.live_text, unit=unit)
         if self.live is None:
             return "type the reading"
         if self.live.heard is None:
-            return f"{self._source} {self.live.state}"
-        return f"{self.live.heard.text} {'rests' if self.live.steady else 'moves'}"
+            return say("{source} {state}", source=self._source, state=self.live.state)
+        return joined(" ", (self.live.heard.text, "rests" if self.live.steady else "moves"))
 
     def _trouble(self) -> str:
         lost = self.live is not None and self.live.state not in (State.LIVE, State.OPENING)
@@ -249,7 +251,11 @@ class BenchDisplay(QWidget):
         return self.live.says
 
     def _face(self) -> Face:
-        start = f"start {self.start_text}" if self.start_text else "no start yet"
+        start = (
+            say("start {start_text}", start_text=self.start_text)
+            if self.start_text
+            else "no start yet"
+        )
         return Face(
             head=self._head,
             place=self._place,
@@ -274,10 +280,15 @@ class BenchDisplay(QWidget):
 
     def _describe(self) -> None:
         face = self.face
-        stops = " ".join(f"Stop: {each}" for each in face.stops)
-        parts = (stops, f"{face.present}.", f"{face.figure} {face.zone}.", f"Stop at {face.stop}.")
-        said = " ".join(part for part in (*parts, face.rate, face.says) if part)
-        self.setAccessibleDescription(said)
+        stops = joined(" ", (say("Stop: {each}", each=each) for each in face.stops))
+        parts = (
+            stops,
+            f"{face.present}.",
+            say("{figure} {zone}.", figure=face.figure, zone=face.zone),
+            say("Stop at {stop}.", stop=face.stop),
+        )
+        said = joined(" ", (part for part in (*parts, face.rate, face.says) if part))
+        self.setAccessibleDescription(tr(said))
 
     def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
         """Take the keys."""

@@ -9,9 +9,11 @@ from PySide6.QtWidgets import QWidget
 from chargebench.ui import shapes
 from chargebench.ui.bench_zone import Zone
 from chargebench.ui.ink import Ink, ink
+from chargebench.ui.language import tr
 from chargebench.ui.large_text import fit, fit_figure, sized, slot
 from chargebench.ui.mass_bar import MassBar, hatch, whole_range
 from chargebench.ui.mass_view import MassView
+from chargebench.words import say
 
 _LEFT, _RIGHT = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
 _KEYS = "space: mark start     enter: end     del: clear     esc: back"
@@ -92,13 +94,13 @@ def _stops(painter: QPainter, band: QRectF, stops: tuple[str, ...], colours: Ink
         _LEFT,
         bold=True,
     )
-    more = f"  (and {len(stops) - 1} more)" if len(stops) > 1 else ""
+    more = say("  (and {count} more)", count=len(stops) - 1) if len(stops) > 1 else ""
     says = stops[0] + more
     room = QRectF(word.right() + 8, band.top() + 3, band.right() - word.right() - 16, 0)
     room.setHeight(band.height() - 6)
     painter.setFont(_wrapped_font(painter.font(), room, says))
     painter.setPen(colours.text)
-    painter.drawText(room, _WRAP, says)
+    painter.drawText(room, _WRAP, tr(says))
 
 
 _WRAP = Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft | Qt.TextFlag.TextWordWrap
@@ -158,7 +160,9 @@ def _bar(painter: QPainter, room: QRectF, view: MassView, colours: Ink) -> None:
     fit(painter, ends, "0", colours.quiet, _LEFT)
     wide = room.width() * 0.34
     under = QRectF(min(plate - wide / 2, room.right() - wide), ends.top(), wide, ends.height())
-    words = f"{view.text(view.nameplate)} ±{view.text(view.tolerance)}"
+    words = say(
+        "{view} ±{view_2}", view=view.text(view.nameplate), view_2=view.text(view.tolerance)
+    )
     fit(painter, under, words, colours.text, _CENTRE)
 
 

@@ -8,6 +8,7 @@ from chargebench.errors import ReadingRefused
 from chargebench.ui.mass_view import MassView
 from chargebench.ui.sound import Tone
 from chargebench.units import Kind, Reading, read
+from chargebench.words import say
 
 NEAR_SHARE = 0.10  # of the nameplate still to go: our own choice of when to warn
 AGAIN_SHARE = 0.15  # further away than this, tones are due again
@@ -80,4 +81,6 @@ def unit_of(text: str) -> str:
 def whole(reading: Reading) -> str:
     """The reading with its unit written out."""
     bare = reading.text.lstrip("+-\u2212").replace(",", "").replace(".", "").isdigit()
-    return f"{reading.text} {reading.unit}" if bare else reading.text
+    return (
+        say("{reading} {unit}", reading=reading.text, unit=reading.unit) if bare else reading.text
+    )

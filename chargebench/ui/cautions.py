@@ -10,7 +10,9 @@ from chargebench import sources
 from chargebench.rules import ChecklistLine
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.oneline import OneLine
+from chargebench.words import joined, say
 
 
 class Cautions(QWidget):
@@ -25,7 +27,7 @@ class Cautions(QWidget):
         self.more.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.more.toggled.connect(self._unfold)
         QShortcut(QKeySequence("Shift+F8"), self).activated.connect(self._toggle)
-        self.more.setToolTip("Shift+F8: all cautions of this step with their sources")
+        self.more.setToolTip(tr("Shift+F8: all cautions of this step with their sources"))
         self.all = wrapped()
         self.all.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.all.hide()
@@ -38,7 +40,7 @@ class Cautions(QWidget):
         column.setSpacing(theme.em() // 6)
         column.addLayout(top)
         column.addWidget(self.all)
-        self.setAccessibleName("Cautions")
+        self.setAccessibleName(tr("Cautions"))
         self.hide()
 
     def show_lines(self, lines: Sequence[ChecklistLine]) -> None:
@@ -51,8 +53,20 @@ class Cautions(QWidget):
             self.more.setChecked(False)
             return
         self.first.say(f"Mind: {lines[0].text}")
-        self.first.setAccessibleName(f"Mind: {lines[0].text} {_source(lines[0])}")
-        self.all.setText("\n".join(f"{line.text} · {_source(line)}" for line in lines))
+        self.first.setAccessibleName(
+            tr(say("Mind: {text} {source}", text=lines[0].text, source=_source(lines[0])))
+        )
+        self.all.setText(
+            tr(
+                joined(
+                    "\n",
+                    (
+                        say("{text} · {source}", text=line.text, source=_source(line))
+                        for line in lines
+                    ),
+                )
+            )
+        )
         self._unfold(self.more.isChecked())
 
     def _toggle(self) -> None:
@@ -60,8 +74,8 @@ class Cautions(QWidget):
             self.more.toggle()
 
     def _unfold(self, unfolded: bool) -> None:  # noqa: FBT001 - a signal's signature
-        many = f"All {len(self._lines)}" if len(self._lines) > 1 else "Source"
-        self.more.setText("Less" if unfolded else many)
+        many = say("All {count}", count=len(self._lines)) if len(self._lines) > 1 else "Source"
+        self.more.setText(tr("Less" if unfolded else many))
         self.all.setVisible(unfolded)
 
 

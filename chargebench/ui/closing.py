@@ -9,8 +9,10 @@ from chargebench.desk import Act, Desk
 from chargebench.desk.views import StepView
 from chargebench.errors import ChargebenchError
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.signing import ReasonLine
 from chargebench.ui.steppane import AFTER_CLOSING
+from chargebench.words import joined, say
 
 
 class Closing(QWidget):
@@ -42,9 +44,9 @@ class Closing(QWidget):
         waiting = [s for s in steps if s.state == "open" and s.key != AFTER_CLOSING]
         untouched = [step for step in waiting if not self._desk.typed(job, step.key)]
         if waiting and len(untouched) == len(waiting):
-            titles = ", ".join(step.title for step in waiting)
+            titles = joined(", ", (step.title for step in waiting))
             self.reason.ask(
-                f"Nothing is typed in: {titles}. Why are they not needed?",
+                say("Nothing is typed in: {titles}. Why are they not needed?", titles=titles),
                 "Set aside and close",
                 lambda why: self._act(
                     lambda: self._aside_and_close(job, untouched, why), "Job closed."
@@ -70,7 +72,7 @@ class Closing(QWidget):
 
     def _may_not(self) -> bool:
         """Say who may, before anything is asked, if who works here may not."""
-        self.says.setText(self._desk.refusal(Act.CLOSE))
+        self.says.setText(tr(self._desk.refusal(Act.CLOSE)))
         self.says.setVisible(bool(self.says.text()))
         return bool(self.says.text())
 
@@ -78,7 +80,7 @@ class Closing(QWidget):
         try:
             act()
         except ChargebenchError as refusal:
-            self.says.setText(str(refusal))
+            self.says.setText(tr(str(refusal)))
             self.says.show()
             return
         self.leave()

@@ -6,17 +6,25 @@ from html import escape
 from chargebench.desk import Correction
 from chargebench.ledger import Entry
 from chargebench.ui.stock_words import kind_words, moment
+from chargebench.words import joined, say
 
 Named = Callable[[str], str]  # a person by id
 
 
 def taken_back_words(was: Entry, reversal: Entry, named: Named) -> str:
     """One line of rich text: the original struck, its reversal with the reason."""
-    return (
-        f"<s>Entry {was.number}, {kind_words(was.kind)} by {escape(named(was.by))}, "
-        f"{moment(was.happened_at)}</s> <b>reversed</b> by entry {reversal.number}, "
-        f"{escape(named(reversal.by))}, {moment(reversal.happened_at)}: "
-        f"{escape(str(reversal.payload['reason']))}"
+    return say(
+        "<s>Entry {was_number}, {kind_words} by {named}, {happened_at}</s> "
+        "<b>reversed</b> by entry {reversal_number}, {named_2}, {happened_at_2}: "
+        "{reason}",
+        was_number=was.number,
+        kind_words=kind_words(was.kind),
+        named=escape(named(was.by)),
+        happened_at=moment(was.happened_at),
+        reversal_number=reversal.number,
+        named_2=escape(named(reversal.by)),
+        happened_at_2=moment(reversal.happened_at),
+        reason=escape(str(reversal.payload["reason"])),
     )
 
 
@@ -27,17 +35,35 @@ def correction_words(entry: Entry, correction: Correction, named: Named) -> str:
         says.append(taken_back_words(entry, correction.reversed_by, named))
     else:
         says.append(
-            f"Entry {entry.number}, {kind_words(entry.kind)} by {escape(named(entry.by))}, "
-            f"{moment(entry.happened_at)}"
+            say(
+                "Entry {entry_number}, {kind_words} by {named}, {happened_at}",
+                entry_number=entry.number,
+                kind_words=kind_words(entry.kind),
+                named=escape(named(entry.by)),
+                happened_at=moment(entry.happened_at),
+            )
         )
     if correction.reverses is not None:
         why = escape(str(entry.payload["reason"]))
-        says.append(f"takes entry {correction.reverses.number} back: {why}")
+        says.append(
+            say(
+                "takes entry {reverses_number} back: {why}",
+                reverses_number=correction.reverses.number,
+                why=why,
+            )
+        )
     if correction.replaces is not None:
-        says.append(f"replaces entry {correction.replaces.number}")
+        says.append(
+            say("replaces entry {replaces_number}", replaces_number=correction.replaces.number)
+        )
     if correction.replaced_by is not None:
-        says.append(f"replaced by entry {correction.replaced_by.number}")
-    return "; ".join(says) + "."
+        says.append(
+            say(
+                "replaced by entry {replaced_by_number}",
+                replaced_by_number=correction.replaced_by.number,
+            )
+        )
+    return joined("; ", says) + "."
 
 
 def others(correction: Correction) -> tuple[Entry, ...]:

@@ -7,6 +7,7 @@ from chargebench.desk import CylinderLine, Desk
 from chargebench.ui.fillbar import share_words
 from chargebench.ui.rowtable import Column
 from chargebench.ui.stock_words import day, due_shape, due_words, mass
+from chargebench.words import say
 
 FILL_COLUMN = 4
 
@@ -44,9 +45,9 @@ def _weighed(line: CylinderLine) -> str:
 def _left(line: CylinderLine, desk: Desk) -> str:
     """What is left to use of new refrigerant; what is left to fill of anything else."""
     if line.contents == "new":
-        return f"{mass(max(line.mass_mg, 0), desk.units)} to use"
+        return say("{mass} to use", mass=mass(max(line.mass_mg, 0), desk.units))
     if line.limit_mg is None:
         return "room not known"
     if line.mass_mg > line.limit_mg:
-        return f"{mass(line.mass_mg - line.limit_mg, desk.units)} too much"
-    return f"{mass(line.limit_mg - line.mass_mg, desk.units)} to fill"
+        return say("{mass} too much", mass=mass(line.mass_mg - line.limit_mg, desk.units))
+    return say("{limit} to fill", limit=mass(line.limit_mg - line.mass_mg, desk.units))

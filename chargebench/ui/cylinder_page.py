@@ -13,6 +13,7 @@ from chargebench.ui.entry_detail import EntryDetail
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fillbar import FillBar, share_words
 from chargebench.ui.flagbar import FlagLine
+from chargebench.ui.language import tr
 from chargebench.ui.rowtable import PAGE, Column, RowModel, RowView
 from chargebench.ui.stock_words import (
     Places,
@@ -25,6 +26,7 @@ from chargebench.ui.stock_words import (
     signed_mass,
 )
 from chargebench.units import System
+from chargebench.words import joined, say
 
 ACTS = (("receive", "Recei&ve"), ("weigh", "&Weigh"), ("decant", "&Decant"), ("return", "Re&turn"))
 _EMPTY = (
@@ -61,9 +63,9 @@ class CylinderPage(QWidget):
         self.entry.listen(self)
         self.entry.wanted.connect(self._go_to)
         self.entry.reversed.connect(self.taken_back)
-        self.back = QPushButton("‹ Stock")
-        self.change = QPushButton("C&hange")
-        self.change.setToolTip("Change what the register says of this cylinder")
+        self.back = QPushButton(tr("‹ Stock"))
+        self.change = QPushButton(tr("C&hange"))
+        self.change.setToolTip(tr("Change what the register says of this cylinder"))
         self.back.clicked.connect(lambda _: self.left.emit())
         self.change.clicked.connect(lambda _: self.changes.emit())
         self._flags = QVBoxLayout()
@@ -78,7 +80,7 @@ class CylinderPage(QWidget):
         head.addWidget(self.change, 0, top)
         acts = QHBoxLayout()
         for key, words in ACTS:
-            button = QPushButton(words)
+            button = QPushButton(tr(words))
             button.clicked.connect(lambda _, act=key: self.acted.emit(act))
             acts.addWidget(button)
         acts.addStretch(1)
@@ -106,10 +108,20 @@ class CylinderPage(QWidget):
         self.model.read(self._page)
         kind = f"{line.contents}, " if line.contents else ""
         once = ", not refillable" if line.refillable is False else ""
-        self.title.setText(f"{line.id}  {line.refrigerant}, {kind.rstrip(', ')}{once}")
+        self.title.setText(
+            tr(
+                say(
+                    "{id}  {refrigerant}, {kind}{once}",
+                    id=line.id,
+                    refrigerant=line.refrigerant,
+                    kind=kind.rstrip(", "),
+                    once=once,
+                )
+            )
+        )
         self.fill.show_cylinder(line)
-        self.fill_words.setText(_fill_words(line, self._desk.units))
-        self.facts.setText(_facts(line, self._desk))
+        self.fill_words.setText(tr(_fill_words(line, self._desk.units)))
+        self.facts.setText(tr(_facts(line, self._desk)))
         self._show_flags(line)
         nothing = not self.model.rowCount()
         self.empty.setVisible(nothing)
@@ -184,15 +196,34 @@ def _what(row: HistoryRow) -> str:
 def _fill_words(line: CylinderLine, system: System) -> str:
     held = mass(line.mass_mg, system)
     if line.limit_mg is None:
-        return f"holds {held}; no limit can be worked out without its water capacity"
-    gross = f"; gross at most {mass(line.gross_limit_mg, system)}" if line.gross_limit_mg else ""
-    return f"holds {held} of {mass(line.limit_mg, system)}, {share_words(line)} ({line.by}){gross}"
+        return say("holds {held}; no limit can be worked out without its water capacity", held=held)
+    gross = (
+        say("; gross at most {gross_limit}", gross_limit=mass(line.gross_limit_mg, system))
+        if line.gross_limit_mg
+        else ""
+    )
+    return say(
+        "holds {held} of {limit}, {share_words} ({by}){gross}",
+        held=held,
+        limit=mass(line.limit_mg, system),
+        share_words=share_words(line),
+        by=line.by,
+        gross=gross,
+    )
 
 
 def _facts(line: CylinderLine, desk: Desk) -> str:
     last = line.last_weighed
-    weighed = f"last weighed {day(date.fromisoformat(last))}" if last else "never weighed here"
+    weighed = (
+        say("last weighed {last}", last=day(date.fromisoformat(last)))
+        if last
+        else "never weighed here"
+    )
     row = desk.row("cylinder", line.id)
     known = [row.get("spec", ""), row.get("serial", ""), row.get("owner", "")]
-    facts = [f"requalification {due_words(line.due, desk.today)}", weighed, *known]
-    return "  ·  ".join(each for each in facts if each)
+    facts = [
+        say("requalification {due_words}", due_words=due_words(line.due, desk.today)),
+        weighed,
+        *known,
+    ]
+    return joined("  ·  ", (each for each in facts if each))

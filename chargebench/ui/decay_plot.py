@@ -12,9 +12,11 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWi
 from chargebench.ui import theme
 from chargebench.ui.decay_view import DecayView
 from chargebench.ui.ink import ink
+from chargebench.ui.language import tr
 from chargebench.ui.plotting import LIBRARY, Chart, Drawable
 from chargebench.ui.plotting import load as load
 from chargebench.ui.shapes import Shape
+from chargebench.words import say
 
 _POLL_MS = 25
 POINT_PX = 10
@@ -55,7 +57,7 @@ class DecayPlot(QWidget):
         layout.addLayout(self._place, 1)
         layout.addWidget(self.left_open)
         layout.addWidget(self.key)
-        self.setAccessibleName(self.NAME)
+        self.setAccessibleName(tr(self.NAME))
         self.show_decay(None)
 
     @property
@@ -73,14 +75,14 @@ class DecayPlot(QWidget):
         if view is not None and view == self._view:
             return  # a key in another field changed nothing here
         self._view = view
-        self.verdict.setText(view.verdict if view else self.EMPTY)
-        self.left_open.setText(view.left_open if view else "")
+        self.verdict.setText(tr(view.verdict if view else self.EMPTY))
+        self.left_open.setText(tr(view.left_open if view else ""))
         self.left_open.setVisible(bool(view and view.left_open))
-        self.key.setText(view.key_words if view else "")
+        self.key.setText(tr(view.key_words if view else ""))
         self.key.setVisible(bool(view and view.key_words))
         self._shape.show_shape(self.SHAPES.get(view.word, "") if view else "")
         self._shape.setVisible(bool(view and view.word))
-        self.setAccessibleDescription(view.sentence if view else self.EMPTY)
+        self.setAccessibleDescription(tr(view.sentence if view else self.EMPTY))
         if self._chart is not None:
             self._chart.draw(view)
 
@@ -155,7 +157,7 @@ class _Chart:
         self.plot.clear()
         self.plot.setBackground(colours.paper)
         for side, words in (
-            ("left", f"pressure, {view.unit if view else 'Pa'}"),
+            ("left", say("pressure, {unit}", unit=view.unit if view else "Pa")),
             ("bottom", "min"),
         ):
             axis = self.plot.getAxis(side)

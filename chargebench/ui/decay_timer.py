@@ -24,9 +24,11 @@ from chargebench.steps.form import TypedLine
 from chargebench.steps.taken import of_series, with_taken
 from chargebench.ui.decay_watch import DECAY, Watched, clock, due, ends_of, seconds_of, span
 from chargebench.ui.fields import LineEdit
+from chargebench.ui.language import tr
 from chargebench.ui.series import Series
 from chargebench.ui.sound import Tone, chime
 from chargebench.units import Kind, Reading, read
+from chargebench.words import say
 
 _TICK_MS = 250
 _LETTERS = re.compile(r"[^\d\s.,+\-\u2212]")
@@ -68,14 +70,14 @@ class DecayTimer(QWidget):
         self.asks = _label("title")
         self.tells = _label("faint")
         self.says = _label("refusal")
-        self.start = QPushButton(self._watched.begin)
-        self.start.setToolTip(self._watched.begin_hint)
+        self.start = QPushButton(tr(self._watched.begin))
+        self.start.setToolTip(tr(self._watched.begin_hint))
         self.reading = LineEdit(self._watched.example)
-        self.reading.setAccessibleName("Gauge reading")
+        self.reading.setAccessibleName(tr("Gauge reading"))
         self.temperature = LineEdit(self._watched.temperature, self)
-        self.temperature.setAccessibleName("Temperature at the reading")
+        self.temperature.setAccessibleName(tr("Temperature at the reading"))
         self.temperature.setVisible(bool(self._watched.temperature))
-        self.add = QPushButton("&Add")
+        self.add = QPushButton(tr("&Add"))
         self.series = Series(
             lambda: not self._lines(),
             third=Kind.TEMPERATURE if self._watched.temperature else None,
@@ -88,7 +90,7 @@ class DecayTimer(QWidget):
         self.series.wanted.connect(self._add_series)
         self.series.said.connect(self._refuse)
         entry = QGridLayout()
-        caption = QLabel("&Reading")
+        caption = QLabel(tr("&Reading"))
         caption.setBuddy(self.reading)
         for column, part in enumerate((caption, self.reading, self.temperature, self.add)):
             entry.addWidget(part, 0, column)
@@ -151,7 +153,7 @@ class DecayTimer(QWidget):
     def _add(self, seconds: float | None, text: str, source: str) -> bool:
         if seconds is None:
             begin = self._watched.begin.replace("&", "")
-            self._refuse(f"Press “{begin}” at the start, then read the gauge.")
+            self._refuse(say("Press “{begin}” at the start, then read the gauge.", begin=begin))
             return False
         line = {"at": span(seconds)}
         try:
@@ -179,22 +181,28 @@ class DecayTimer(QWidget):
     def refresh(self) -> None:
         """Write what is asked for now; an instrument that is listened to is read by itself."""
         lines, elapsed = self._lines(), self._elapsed()
-        count = f"{len(lines)} reading{'' if len(lines) == 1 else 's'}"
-        last = f", last {lines[-1]['reading']} after {lines[-1]['at']}" if lines else ""
-        self.tells.setText(f"{count}{last}.")
+        count = say("{count} readings", count=len(lines)) if len(lines) != 1 else "1 reading"
+        last = (
+            say(", last {reading} after {at}", reading=lines[-1]["reading"], at=lines[-1]["at"])
+            if lines
+            else ""
+        )
+        self.tells.setText(tr(f"{count}{last}."))
         if elapsed is None:
-            self.asks.setText(self._watched.first if not lines else "Readings entered")
+            self.asks.setText(tr(self._watched.first if not lines else "Readings entered"))
             return
         if elapsed < 0:
-            self.asks.setText("The clock shows a time before the start; check it.")
+            self.asks.setText(tr("The clock shows a time before the start; check it."))
             return
         wanted_at = due(self._watched, self._typed, lines)
         if elapsed < wanted_at:
-            self.asks.setText(f"Next reading in {clock(wanted_at - elapsed + 0.999)}")
+            self.asks.setText(
+                tr(say("Next reading in {clock}", clock=clock(wanted_at - elapsed + 0.999)))
+            )
             return
         if self.running and not self.reading.text().strip() and self.take_live():
             return
-        self.asks.setText(f"Read the gauge now: {clock(elapsed)}")
+        self.asks.setText(tr(say("Read the gauge now: {clock}", clock=clock(elapsed))))
         if wanted_at != self._asked_for:
             self._asked_for = wanted_at
             self._sound(Tone.PROMPT)
@@ -239,7 +247,7 @@ class DecayTimer(QWidget):
             before: Reading = read(Kind.PRESSURE, lines[-1]["reading"])
         except ReadingRefused:
             return text
-        return f"{text} {before.unit}"
+        return say("{text} {unit}", text=text, unit=before.unit)
 
     def _add_series(self, lines: list[TypedLine], source: str) -> None:
         self._take_lines(list(lines), source, of_series(self._watched.lines, lines))
@@ -250,7 +258,7 @@ class DecayTimer(QWidget):
         self.changed.emit(part)
 
     def _refuse(self, says: str) -> None:
-        self.says.setText(says)
+        self.says.setText(tr(says))
         self.says.show()
 
 

@@ -6,6 +6,7 @@ from chargebench.calc.evacuation import RuleResult, RuleWord
 from chargebench.steps import Worked
 from chargebench.steps.evacuation import Evacuated
 from chargebench.units import Q, Quantity, System, show, shown
+from chargebench.words import joined, say
 
 _POINTS = 121  # of the drawn curve
 _UNITS: dict[System, tuple[str, int]] = {"SI": ("Pa", 1), "IP": ("micron_Hg", 0)}
@@ -64,19 +65,38 @@ class DecayView:
     @property
     def key_words(self) -> str:
         """What each letter in the plot stands for."""
-        return "\n".join(
-            f"{letter}  {level.name} {self.text(level.pascals)}" for letter, level in self.key
+        return joined(
+            "\n",
+            (
+                say(
+                    "{letter}  {level} {text}",
+                    letter=letter,
+                    level=level.name,
+                    text=self.text(level.pascals),
+                )
+                for letter, level in self.key
+            ),
         )
 
     @property
     def sentence(self) -> str:
         """The whole plot in words, for a screen reader."""
         count = len(self.minutes)
-        readings = f"{count} reading{'' if count == 1 else 's'}"
+        readings = say("{count} readings", count=count) if count != 1 else "1 reading"
         if count:
-            readings += f", last {self.text(self.pascals[-1])} after {self.minutes[-1]:g} min"
-        lines = "; ".join(f"{each.name} {self.text(each.pascals)}" for each in self.levels)
-        return " ".join(part for part in (f"{readings}.", lines, self.verdict, self.left_open))
+            readings += say(
+                ", last {text} after {minutes:g} min",
+                text=self.text(self.pascals[-1]),
+                minutes=self.minutes[-1],
+            )
+        lines = joined(
+            "; ",
+            (
+                say("{name} {text}", name=each.name, text=self.text(each.pascals))
+                for each in self.levels
+            ),
+        )
+        return joined(" ", (part for part in (f"{readings}.", lines, self.verdict, self.left_open)))
 
 
 def decay_view(worked: Worked, system: System, coldest: Quantity | None = None) -> DecayView | None:
@@ -113,20 +133,38 @@ def _rule_levels(result: RuleResult) -> list[Level]:
     rule, word = result.rule, str(result.word)
     levels: list[Level] = []
     if result.word is RuleWord.NOT_DEEP:
-        levels.append(Level(f"{rule.name}: {word}, start at most", rule.pull_to.m_as("Pa"), word))
+        levels.append(
+            Level(
+                say("{rule}: {word}, start at most", rule=rule.name, word=word),
+                rule.pull_to.m_as("Pa"),
+                word,
+            )
+        )
     elif rule.allowed_rise is not None:
         highest: Quantity = result.start + rule.allowed_rise
-        levels.append(Level(f"{rule.name}: {word}, rise to at most", highest.m_as("Pa"), word))
+        levels.append(
+            Level(
+                say("{rule}: {word}, rise to at most", rule=rule.name, word=word),
+                highest.m_as("Pa"),
+                word,
+            )
+        )
     if rule.end_at_most is not None and result.word is not RuleWord.NOT_DEEP:
         end = rule.end_at_most.m_as("Pa")
-        levels.append(Level(f"{rule.name}: {word}, end at most", end, word))
+        levels.append(
+            Level(say("{rule}: {word}, end at most", rule=rule.name, word=word), end, word)
+        )
     return levels
 
 
 def _water(result: Evacuated, system: System, coldest: Quantity | None) -> Level | None:
     if result.water is None:
         return None
-    at = f" at {shown(coldest, system)}" if coldest is not None else " at the coldest part"
+    at = (
+        say(" at {coldest}", coldest=shown(coldest, system))
+        if coldest is not None
+        else " at the coldest part"
+    )
     frozen = coldest is not None and coldest.m_as("degC") < 0
     return Level(
         f"{'ice turns to vapour' if frozen else 'water boils'}{at}", result.water.m_as("Pa")

@@ -6,6 +6,7 @@ from chargebench.errors import ReadingRefused
 from chargebench.steps import Typed
 from chargebench.steps.form import TypedLine
 from chargebench.units import Kind, read
+from chargebench.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,4 +99,8 @@ def span(seconds: float) -> str:
     minutes, rest = divmod(int(seconds), 60)
     if not minutes:
         return f"{rest} s"
-    return f"{minutes} min {rest} s" if rest else f"{minutes} min"
+    return (
+        say("{minutes} min {rest} s", minutes=minutes, rest=rest)
+        if rest
+        else say("{minutes} min", minutes=minutes)
+    )

@@ -9,7 +9,9 @@ from chargebench.errors import ChargebenchError
 from chargebench.ledger import Entry
 from chargebench.ui.correction_words import correction_words, others
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.signing import ReasonLine
+from chargebench.words import say
 
 _GO_MOST = 3  # an entry can be replaced, be a replacement and be taken back
 
@@ -28,8 +30,8 @@ class EntryDetail(QWidget):
         self.words = wrapped()
         self.words.setTextFormat(Qt.TextFormat.RichText)
         self.words.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.take_back = QPushButton("Reverse")
-        self.take_back.setToolTip("Ctrl+R: take it back by a further entry, with a reason")
+        self.take_back = QPushButton(tr("Reverse"))
+        self.take_back.setToolTip(tr("Ctrl+R: take it back by a further entry, with a reason"))
         self.go = [QPushButton() for _ in range(_GO_MOST)]
         self.reason = ReasonLine()
         self.says = wrapped(weight="refusal")
@@ -70,12 +72,12 @@ class EntryDetail(QWidget):
         if entry is None:
             return
         correction = self._desk.correction(entry)
-        self.words.setText(correction_words(entry, correction, self._name))
+        self.words.setText(tr(correction_words(entry, correction, self._name)))
         self._others = others(correction)
         for button, other in zip(self.go, (*self._others, *[None] * _GO_MOST), strict=False):
             button.setVisible(other is not None)
             if other is not None:
-                button.setText(f"Go to {other.number}")
+                button.setText(tr(say("Go to {other_number}", other_number=other.number)))
         self.take_back.setVisible(
             correction.reversed_by is None and not self._desk.why_not_reversed(entry)
         )
@@ -88,8 +90,11 @@ class EntryDetail(QWidget):
         assert self.entry is not None
         self.says.hide()
         self.reason.ask(
-            f"Why is entry {self.entry.number} taken back? It stays in the records, and a further "
-            "entry reverses it.",
+            say(
+                "Why is entry {entry_number} taken back? It stays in the records, and a "
+                "further entry reverses it.",
+                entry_number=self.entry.number,
+            ),
             "Record reversal",
             self._reverse,
         )
@@ -100,11 +105,17 @@ class EntryDetail(QWidget):
         try:
             reversal = self._desk.reverse(entry.id, reason)
         except ChargebenchError as refusal:
-            self.says.setText(str(refusal))
+            self.says.setText(tr(str(refusal)))
             self.says.show()
             return
         self.reason.leave()
-        self.said.emit(f"Entry {entry.number} reversed by entry {reversal.number}.")
+        self.said.emit(
+            say(
+                "Entry {entry_number} reversed by entry {reversal_number}.",
+                entry_number=entry.number,
+                reversal_number=reversal.number,
+            )
+        )
         self.reversed.emit(entry)
 
     def _go_to(self, number: int) -> None:

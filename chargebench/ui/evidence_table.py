@@ -17,6 +17,8 @@ from chargebench.steps import Table
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.ink import Ink, ink
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 _LEGEND = "+ speaks for it, \u2212 against it, · tells nothing. Arrow keys give the reason."
 _SIGNS = {"for": "+", "against": "\u2212"}
@@ -41,7 +43,7 @@ class Matrix(QWidget):
         self.at = (0, 0)  # fault, reading
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("What speaks for which fault")
+        self.setAccessibleName(tr("What speaks for which fault"))
 
     def show_table(self, table: Table) -> None:
         """Draw a table; the chosen cell stays where there still is one."""
@@ -58,8 +60,16 @@ class Matrix(QWidget):
             return ""
         row = self._table.rows[self.at[0]]
         cell = row[self.at[1] + 1]
-        word = "tells nothing of" if cell.value == "nothing" else f"speaks {cell.value}"
-        return f"{cell.why.partition('. ')[0]} {word} {row[0].value}: {cell.why.partition('. ')[2]}"
+        word = (
+            "tells nothing of" if cell.value == "nothing" else say("speaks {cell}", cell=cell.value)
+        )
+        return say(
+            "{partition} {word} {value}: {partition_2}",
+            partition=cell.why.partition(". ")[0],
+            word=word,
+            value=row[0].value,
+            partition_2=cell.why.partition(". ")[2],
+        )
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """As high as its heads and faults."""
@@ -101,7 +111,7 @@ class Matrix(QWidget):
             painter.setPen(colours.text)
             room = QRectF(0, first.top(), first.left() - line / 4, first.height())
             flags = Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
-            painter.drawText(room, int(flags), str(row[0].value))
+            painter.drawText(room, int(flags), tr(str(row[0].value)))
             for reading, cell in enumerate(row[1:]):
                 self._draw_sign(painter, self._cell(fault, reading), str(cell.value), colours)
         if self.hasFocus():
@@ -113,7 +123,9 @@ class Matrix(QWidget):
     def _draw_head(self, painter: QPainter, reading: int, head: str, colours: Ink) -> None:
         cell = self._cell(0, reading)
         metrics = QFontMetricsF(self.font())
-        text = metrics.elidedText(head, Qt.TextElideMode.ElideRight, theme.em() * (_HEAD_EMS - 0.4))
+        text = metrics.elidedText(
+            tr(head), Qt.TextElideMode.ElideRight, theme.em() * (_HEAD_EMS - 0.4)
+        )
         painter.save()
         painter.translate(cell.center().x() + metrics.ascent() / 2 - 1, cell.top() - 4)
         painter.rotate(-90)
@@ -197,8 +209,8 @@ class EvidenceTable(QWidget):
         if table == self._table:
             return
         self._table = table
-        self.title.setText(table.title)
-        self.says.setText(f"{_LEGEND} {table.says}")
+        self.title.setText(tr(table.title))
+        self.says.setText(tr(say("{legend} {says}", legend=_LEGEND, says=table.says)))
         self.matrix.show_table(table)
         if not self.matrix.hasFocus():  # another table: nobody asked about it yet
             self._asked = False
@@ -211,6 +223,6 @@ class EvidenceTable(QWidget):
 
     def _say(self) -> None:
         if self._asked:
-            self.reason.setText(self.matrix.reason)
+            self.reason.setText(tr(self.matrix.reason))
             self.reason.show()
-            self.matrix.setAccessibleDescription(self.matrix.reason)
+            self.matrix.setAccessibleDescription(tr(self.matrix.reason))

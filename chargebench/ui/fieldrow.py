@@ -9,10 +9,12 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 from chargebench.steps import Answers, Asks, Field
 from chargebench.ui import theme
 from chargebench.ui.fields import Choice, LineEdit, WhenEdit, YesNo
+from chargebench.ui.language import tr
 from chargebench.ui.longtext import LongText
 from chargebench.ui.pick import PickEdit
 from chargebench.ui.wording import understood
 from chargebench.units import System
+from chargebench.words import say
 
 Editor = LineEdit | LongText | Choice | YesNo
 LABEL_EMS = 11
@@ -36,7 +38,7 @@ class KnowsRows(Protocol):
 
 def wrapped(text: str = "", weight: str = "") -> QLabel:
     """A label that breaks into lines."""
-    label = QLabel(text)
+    label = QLabel(tr(text))
     label.setWordWrap(True)
     label.setTextFormat(Qt.TextFormat.PlainText)
     if weight:
@@ -51,7 +53,11 @@ def labels_of(desk: KnowsRows, field: Field) -> Mapping[str, str]:
         if field.only and row.get("kind") != field.only:
             continue
         label = desk.label(field.register, row_id)
-        called[row_id] = label if label.startswith(row_id) else f"{row_id} {label}"
+        called[row_id] = (
+            label
+            if label.startswith(row_id)
+            else say("{row_id} {label}", row_id=row_id, label=label)
+        )
     return called
 
 
@@ -69,7 +75,7 @@ class FieldRow(QWidget):
         self._desk = desk
         self._units = desk.units
         self._last: tuple[object, str] = (None, "")
-        self.label = QLabel(label, self)  # shown without a parent it would be a window
+        self.label = QLabel(tr(label), self)  # shown without a parent it would be a window
         self.label.setWordWrap(True)
         self.editor = self._make_editor(choices)
         self.refusal = wrapped(weight="refusal")
@@ -79,10 +85,10 @@ class FieldRow(QWidget):
             self.label.setBuddy(self.editor.parts()[0])
         else:
             self.label.setBuddy(self.editor)
-        self.editor.setAccessibleName(field.label)
-        self.editor.setAccessibleDescription(self._described())
+        self.editor.setAccessibleName(tr(field.label))
+        self.editor.setAccessibleDescription(tr(self._described()))
         if field.hint:
-            self.editor.setToolTip(field.hint)
+            self.editor.setToolTip(tr(field.hint))
         self.editor.edited.connect(self.edited)
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self._grid = QGridLayout(self)
@@ -113,7 +119,10 @@ class FieldRow(QWidget):
                 return LineEdit(field.example)
 
     def _described(self) -> str:
-        said = [self.field.hint, f"for example {self.field.example}" if self.field.example else ""]
+        said = [
+            self.field.hint,
+            say("for example {example}", example=self.field.example) if self.field.example else "",
+        ]
         if self.field.required:
             said.append("needed")
         return ". ".join(each for each in said if each)
@@ -178,11 +187,14 @@ class FieldRow(QWidget):
             self.editor.say(self._understood(answers))
         elif isinstance(self.editor, Choice | YesNo):
             self.editor.say("needed" if self.field.required and not self.text() else "")
+        refusal = tr(refusal)
         if refusal != self.refusal.text():
             self.refusal.setText(refusal)
             self.refusal.setVisible(bool(refusal))
-            spoken = f"{refusal} {self._described()}".strip()
-            self.editor.setAccessibleDescription(spoken)
+            spoken = say(
+                "{refusal} {described}", refusal=refusal, described=self._described()
+            ).strip()
+            self.editor.setAccessibleDescription(tr(spoken))
 
     def _understood(self, answers: Answers) -> str:
         value = answers.values.get(self.field.key)
@@ -200,15 +212,17 @@ class FieldRow(QWidget):
             pick.say("needed" if self.field.required else "")
             return ""
         if pick.id():
-            pick.say(f"= {pick.label_of()}" if pick.label_of() else "")
+            pick.say(say("= {label_of}", label_of=pick.label_of()) if pick.label_of() else "")
             return ""
         if pick.hasFocus() or pick.listing():
             count = len(pick.matching())
-            pick.say("in none" if not count else f"in {count}")
+            pick.say("in none" if not count else say("in {count}", count=count))
             return ""
         pick.say("")
         kind = self.field.only or self.field.register
-        return (
-            f"Expected an id of the {kind} register; got “{typed[:40]}”. "
-            "Press Down to see what there is, or to make a new one."
+        return say(
+            "Expected an id of the {kind} register; got “{typed}”. Press Down to see "
+            "what there is, or to make a new one.",
+            kind=kind,
+            typed=typed[:40],
         )

@@ -17,6 +17,8 @@ from PySide6.QtWidgets import (
 
 from chargebench.steps.form import YES_NO
 from chargebench.ui import theme
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 SEEK_SECONDS = 1.5  # letters typed without a longer pause are one word
 
@@ -34,7 +36,7 @@ class LineEdit(QLineEdit):
         self._tail.setProperty("weight", "faint")
         self._says = ""
         if example:
-            self.setPlaceholderText(f"e.g. {example}")
+            self.setPlaceholderText(tr(f"e.g. {example}"))
         self.textEdited.connect(lambda _: self.edited.emit())
 
     def put(self, text: str) -> None:
@@ -59,6 +61,7 @@ class LineEdit(QLineEdit):
 
     def say(self, text: str) -> None:
         """Write what the text was understood as at the right edge."""
+        text = tr(text)
         if text != self._says:
             self._says = text
             self._place_tail()
@@ -84,7 +87,7 @@ class WhenEdit(LineEdit):
     def __init__(self, example: str, *, moment: bool, parent: QWidget | None = None) -> None:
         super().__init__(example or ("2026-11-25 14:30" if moment else "2026-11-25"), parent)
         self._moment = moment
-        self.setToolTip("Ctrl+T writes now" if moment else "Ctrl+T writes today")
+        self.setToolTip(tr("Ctrl+T writes now" if moment else "Ctrl+T writes today"))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         """Ctrl+T."""
@@ -105,7 +108,9 @@ class Choice(QComboBox):
         super().__init__(parent)
         self._says = ""
         self._sought, self._sought_at = "", 0.0
-        self.addItems(["", *choices])
+        self.addItem("", "")
+        for choice in choices:
+            self.addItem(tr(choice), choice)  # what is kept stays English
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumContentsLength(8)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -114,14 +119,14 @@ class Choice(QComboBox):
 
     def text(self) -> str:
         """The choice made."""
-        return self.currentText()
+        return str(self.currentData() or "")
 
     def put(self, text: str) -> None:
         """Show a choice made earlier, also one that is not offered any more."""
-        if self.findText(text, Qt.MatchFlag.MatchFixedString | Qt.MatchFlag.MatchCaseSensitive) < 0:
-            self.addItem(text)
+        if self.findData(text) < 0:
+            self.addItem(tr(text), text)
         self.blockSignals(True)  # noqa: FBT003 - Qt's signature
-        self.setCurrentText(text)
+        self.setCurrentIndex(self.findData(text))
         self.blockSignals(False)  # noqa: FBT003 - Qt's signature
 
     def lock(self, *, locked: bool) -> None:
@@ -153,6 +158,7 @@ class Choice(QComboBox):
 
     def say(self, text: str) -> None:
         """Write what is wanted while nothing is chosen."""
+        text = tr(text)
         if text != self._says:
             self._says = text
             self.update()
@@ -189,7 +195,7 @@ class YesNo(QWidget):
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(theme.em() // 3)
-        self._buttons = {word: QPushButton(word, self) for word in YES_NO}
+        self._buttons = {word: QPushButton(tr(word), self) for word in YES_NO}
         for word, button in self._buttons.items():
             button.setCheckable(True)
             button.setMinimumWidth(theme.em() * 4)
@@ -219,12 +225,12 @@ class YesNo(QWidget):
 
     def say(self, text: str) -> None:
         """Write what is wanted while nothing is said."""
-        self._wants.setText("" if self.text() else text)
+        self._wants.setText(tr("" if self.text() else text))
 
     def name(self, label: str) -> None:
         """Name both buttons for a screen reader."""
         for word, button in self._buttons.items():
-            button.setAccessibleName(f"{label}: {word}")
+            button.setAccessibleName(tr(say("{label}: {word}", label=label, word=word)))
 
     def parts(self) -> list[QWidget]:
         """Both buttons."""
@@ -238,8 +244,7 @@ class YesNo(QWidget):
         """Keys of both buttons."""
         if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
             keys = {
-                Qt.Key.Key_Y: "yes",
-                Qt.Key.Key_N: "no",
+                **{Qt.Key(ord(tr(word)[0].upper())): word for word in YES_NO},
                 Qt.Key.Key_Left: "yes",
                 Qt.Key.Key_Right: "no",
                 Qt.Key.Key_Delete: "",

@@ -14,7 +14,9 @@ from PySide6.QtWidgets import (
 from chargebench.desk import CylinderLine
 from chargebench.ui import theme
 from chargebench.ui.ink import ink
+from chargebench.ui.language import tr
 from chargebench.ui.mass_bar import hatch
+from chargebench.words import say
 
 _OVER_ROOM = 1.15  # the bar ends this far past the limit, so that over can be seen as over
 NO_LIMIT = "limit not known"
@@ -25,7 +27,7 @@ def share_words(line: CylinderLine) -> str:
     if line.share is None:
         return NO_LIMIT
     if line.share > 1:
-        return f"over limit, {line.share * 100:.0f} %"
+        return say("over limit, {share:.0f} %", share=line.share * 100)
     return f"{line.share * 100:.0f} %"
 
 
@@ -97,7 +99,7 @@ class FillBar(QWidget):
     def show_cylinder(self, line: CylinderLine) -> None:
         """Draw a cylinder."""
         self._line = line
-        self.setAccessibleName(f"Fill: {share_words(line)}")
+        self.setAccessibleName(tr(say("Fill: {share_words}", share_words=share_words(line))))
         self.update()
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name

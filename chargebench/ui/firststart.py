@@ -23,12 +23,18 @@ from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.formview import FormView
 from chargebench.ui.handing import file_to_begin, told
+from chargebench.ui.language import tr
 from chargebench.ui.ruling import RulesSaid
 from chargebench.units import System
+from chargebench.words import say
 
 _PERSON = "person_"
 _LABELS = {"name": "Your name", "certificate": "Your certificate number"}
-_BEGIN: dict[str, str] = {"units": "SI", "rule_set": "generic", f"{_PERSON}role": "shop"}
+_BEGIN: dict[str, str] = {
+    "units": "SI",
+    "rule_set": "generic",
+    say("{person}role", person=_PERSON): "shop",
+}
 _LATER = ("passphrases", "shift", "idle")  # the shop's page asks, once there are people
 _MAKE_SAYS = "One page: the shop's name, units, rule set, your name and certificate."
 _JOIN_SAYS = (
@@ -78,19 +84,19 @@ class FirstStart(QStackedWidget):
     def __init__(self, path: Path, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._path = path
-        self.make = QPushButton("&Make your shop")
+        self.make = QPushButton(tr("&Make your shop"))
         self.make.setProperty("weight", "main")
-        self.sample = QPushButton("&Look at the sample")
-        self.join = QPushButton("&Join a shop…")
+        self.sample = QPushButton(tr("&Look at the sample"))
+        self.join = QPushButton(tr("&Join a shop…"))
         self.form = FormView(FIRST, _NoShop(), choices={"rule_set": rules.names()}, taken="kbf")
         self.says = wrapped(weight="refusal")
         self.refused = wrapped(weight="refusal")
         for label in (self.says, self.refused):
             label.hide()
-        self.keep = QPushButton("&Keep records here")
+        self.keep = QPushButton(tr("&Keep records here"))
         self.keep.setProperty("weight", "main")
         self.keep.setShortcut("Ctrl+Return")
-        self.back = QPushButton("&Back")
+        self.back = QPushButton(tr("&Back"))
         self.addWidget(self._choices())
         self.addWidget(self._page())
         self.rules = RulesSaid(path.parent)
@@ -114,7 +120,9 @@ class FirstStart(QStackedWidget):
         choices = (
             (
                 self.make,
-                f"{_MAKE_SAYS} Records are kept in {self._path}.",
+                say(
+                    "{make_says} Records are kept in {path}.", make_says=_MAKE_SAYS, path=self._path
+                ),
             ),
             (
                 self.join,
@@ -177,7 +185,7 @@ class FirstStart(QStackedWidget):
             with told(self, "Taking in what the shop knows …") as progress:
                 desk = Desk.begin(self._path, chain, progress)
         except (ChargebenchError, OSError) as refusal:
-            self.refused.setText(str(refusal))
+            self.refused.setText(tr(str(refusal)))
             self.refused.show()
         else:
             self.made.emit(desk)
@@ -197,7 +205,10 @@ class FirstStart(QStackedWidget):
         """Make the shop."""
         typed = {key: text for key, text in self.form.typed().items() if isinstance(text, str)}
         answers = answer(FIRST, typed)
-        wanting = {path: f"Expected {what.lower()}." for path, what in answers.missing.items()}
+        wanting = {
+            path: say("Expected {what}.", what=what.lower())
+            for path, what in answers.missing.items()
+        }
         if wanting or answers.refusals:
             self._refuse("Not made yet: look at the marked fields.", wanting)
             return
@@ -219,7 +230,7 @@ class FirstStart(QStackedWidget):
 
     def _refuse(self, says: str, fields: Mapping[str, str]) -> None:
         self._tell(fields)
-        self.says.setText(says)
+        self.says.setText(tr(says))
         self.says.show()
         if fields:
             self.form.focus_path(next(iter(fields)))

@@ -19,14 +19,20 @@ from chargebench.flags import Flag
 from chargebench.sources import MARKS_SAID, cite, name
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.oneline import OneLine
 from chargebench.ui.shapes import Shape
+from chargebench.words import say
 
 
 def source_words(source: str, mark: str = "") -> str:
     """A source in full: its name with the place, the whole citation, how far it was checked."""
     key, _, _ = source.partition(",")
-    checked = f" This figure is {MARKS_SAID[mark]}." if mark in MARKS_SAID else ""
+    checked = (
+        say(" This figure is {marks_said}.", marks_said=MARKS_SAID[mark])
+        if mark in MARKS_SAID
+        else ""
+    )
     try:
         return f"{name(source)}: {cite(key.strip())}.{checked}"
     except KeyError:
@@ -37,7 +43,11 @@ def _in_full(flag: Flag) -> str:
     """A flag's sentence, and whether the figure it stands on was never verified."""
     if flag.mark != "MEMORY":
         return flag.says
-    return f"{flag.says} (The figure behind it is {MARKS_SAID[flag.mark]}.)"
+    return say(
+        "{says} (The figure behind it is {marks_said}.)",
+        says=flag.says,
+        marks_said=MARKS_SAID[flag.mark],
+    )
 
 
 class FlagLine(QWidget):
@@ -75,20 +85,22 @@ class FlagLine(QWidget):
         if flag is None:
             self._shape.show_shape("")
             self._word.hide()
-            self._says.setText("No flags on this job.")
+            self._says.setText(tr("No flags on this job."))
             self._brief.say(self._says.text())
             self.setToolTip("")
             return
         self._shape.show_shape(flag.level)
-        self._word.setText(flag.level.upper())
+        self._word.setText(tr(flag.level.upper()))
         self._word.show()
         self._word.setProperty("weight", flag.level)
         self._word.style().unpolish(self._word)
         self._word.style().polish(self._word)
-        self._says.setText(_in_full(flag))
+        self._says.setText(tr(_in_full(flag)))
         self._brief.say(_in_full(flag), flag.says)
-        self.setToolTip(source_words(flag.source, flag.mark) if flag.source else "")
-        self.setAccessibleName(f"{flag.level}: {_in_full(flag)}")
+        self.setToolTip(tr(source_words(flag.source, flag.mark) if flag.source else ""))
+        self.setAccessibleName(
+            tr(say("{level}: {in_full}", level=flag.level, in_full=_in_full(flag)))
+        )
 
     def text(self) -> str:
         """What the line says."""
@@ -150,7 +162,13 @@ class FlagBar(QFrame):
     def _offer_more(self) -> None:
         rest = self._rest_of()
         self.more.setVisible(bool(rest))
-        self.more.setText(f"All {len(rest)} (F8)" if self._low else f"{len(rest)} more (F8)")
+        self.more.setText(
+            tr(
+                say("All {count} (F8)", count=len(rest))
+                if self._low
+                else say("{count} more (F8)", count=len(rest))
+            )
+        )
         if not rest:
             self.more.setChecked(False)
         if self.more.isChecked():

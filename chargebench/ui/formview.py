@@ -12,6 +12,7 @@ from chargebench.steps import Answers, Asks, Field, Form, Typed
 from chargebench.steps.taken import checked
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import FieldRow, KnowsRows
+from chargebench.ui.language import tr
 from chargebench.ui.lines import LinesField
 from chargebench.ui.longtext import LongText
 from chargebench.ui.pick import PickEdit
@@ -74,7 +75,7 @@ class FormView(QScrollArea):
         self._column.setContentsMargins(2, 2, theme.em() // 2, theme.em())
         self._unseen: dict[str, str | Sequence[Mapping[str, str]]] = {}
         fields = [each for each in form.fields if each.shown]
-        labels = mnemonics([each.label for each in fields], taken)
+        labels = mnemonics([tr(each.label) for each in fields], taken)
         self._fields: dict[str, Shown] = {}
         for field, label in zip(fields, labels, strict=True):
             self._fields[field.key] = self._make(field, label, ticks or {}, choices or {})

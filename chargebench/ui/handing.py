@@ -18,7 +18,9 @@ from PySide6.QtWidgets import (
 from chargebench.desk import Desk, HandedOut
 from chargebench.errors import ChargebenchError, ExportRefused
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.outgoing import Panel
+from chargebench.words import say
 
 FILES = "Job and chain files (*.json *.chain);;All files (*)"
 CHAINS = "Chain files (*.chain);;All files (*)"
@@ -32,7 +34,7 @@ def told(parent: QWidget, what: str) -> Iterator[Callable[[int, int], None]]:
     What is recorded belongs to the window's own thread, so the dialog takes the window's events
     meanwhile.
     """
-    dialog = QProgressDialog(what, "&Cancel", 0, 0, parent)
+    dialog = QProgressDialog(tr(what), tr("&Cancel"), 0, 0, parent)
     dialog.setWindowModality(Qt.WindowModality.WindowModal)
     dialog.setMinimumDuration(_SHOWN_AFTER_MS)
     dialog.setAutoReset(False)
@@ -52,13 +54,13 @@ def told(parent: QWidget, what: str) -> Iterator[Callable[[int, int], None]]:
 
 def files_to_take(parent: QWidget) -> list[Path]:
     """The files a person chooses to take in."""
-    names, _ = QFileDialog.getOpenFileNames(parent, "Take in files", "", FILES)
+    names, _ = QFileDialog.getOpenFileNames(parent, tr("Take in files"), "", tr(FILES))
     return [Path(name) for name in names]
 
 
 def file_to_begin(parent: QWidget) -> Path | None:
     """The chain file a person chooses to begin a bench with."""
-    name, _ = QFileDialog.getOpenFileName(parent, "Join a shop", "", CHAINS)
+    name, _ = QFileDialog.getOpenFileName(parent, tr("Join a shop"), "", tr(CHAINS))
     return Path(name) if name else None
 
 
@@ -68,8 +70,8 @@ class HandOverPanel(Panel):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "&Write it", parent)
         self.file = QLineEdit()
-        self.file.setAccessibleName("File to write")
-        self.choose = QPushButton("C&hoose file…")
+        self.file.setAccessibleName(tr("File to write"))
+        self.choose = QPushButton(tr("C&hoose file…"))
         self.further = QCheckBox()
         row = QHBoxLayout()
         row.addWidget(wrapped("Into the file"))
@@ -84,7 +86,7 @@ class HandOverPanel(Panel):
     def offer(self) -> None:
         """Offer to hand over as things stand now."""
         self._letter = self._desk.next_bench()
-        self.further.setText(f"To begin a f&urther bench, {self._letter}")
+        self.further.setText(tr(say("To begin a f&urther bench, {letter}", letter=self._letter)))
         self.further.setChecked(False)
         self._offer_file()
 
@@ -107,16 +109,19 @@ class HandOverPanel(Panel):
             "bench takes the file in under Records; what it has already is passed over."
         )
         if self.further.isChecked():
-            says += (
-                f" On the new bench's computer choose the file at the first start. Letter "
-                f"{self._letter} is then given, which is recorded; use the file on one computer "
-                "only."
+            says += say(
+                " On the new bench's computer choose the file at the first start. "
+                "Letter {letter} is then given, which is recorded; use the file on one "
+                "computer only.",
+                letter=self._letter,
             )
-        self.says.setText(says)
+        self.says.setText(tr(says))
         self.main.setEnabled(bool(self.file.text().strip()))
 
     def _choose(self) -> None:
-        chosen, _ = QFileDialog.getSaveFileName(self, "File to write", self.file.text(), CHAINS)
+        chosen, _ = QFileDialog.getSaveFileName(
+            self, tr("File to write"), self.file.text(), tr(CHAINS)
+        )
         if chosen:
             self.file.setText(chosen)
 
@@ -141,4 +146,6 @@ class HandOverPanel(Panel):
         self.cancel.hide()  # a letter once given stays given
 
     def _written(self, handed: HandedOut) -> None:
-        self.says.setText(f"Written: {handed.path}, {handed.words}.")
+        self.says.setText(
+            tr(say("Written: {path}, {words}.", path=handed.path, words=handed.words))
+        )

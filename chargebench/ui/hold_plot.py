@@ -12,6 +12,7 @@ from chargebench.ui.decay_plot import POINT_PX, DecayPlot
 from chargebench.ui.hold_view import HoldView
 from chargebench.ui.ink import ink
 from chargebench.ui.plotting import Chart
+from chargebench.words import say
 
 _ROOM = 0.25  # of the range shown, above and below
 _LEAST_MIN = 30.0  # shown from the start on
@@ -56,7 +57,10 @@ class _HoldChart:
         colours = ink()
         self.plot.clear()
         self.plot.setBackground(colours.paper)
-        words = {"left": f"pressure, {view.unit if view else 'kPa(a)'}", "bottom": "min"}
+        words = {
+            "left": say("pressure, {unit}", unit=view.unit if view else "kPa(a)"),
+            "bottom": "min",
+        }
         for side, said in words.items():
             axis = self.plot.getAxis(side)
             axis.setPen(colours.quiet)

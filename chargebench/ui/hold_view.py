@@ -6,6 +6,7 @@ from chargebench.steps import Worked
 from chargebench.steps.held import Held
 from chargebench.steps.pressure_test import PressureTested
 from chargebench.units import Q, System, show
+from chargebench.words import joined, say
 
 _UNITS: dict[System, tuple[str, int]] = {"SI": ("kPa", 1), "IP": ("psi", 1)}
 
@@ -62,12 +63,15 @@ class HoldView:
         """The whole plot in words, for a screen reader."""
         last = self.held[-1]
         unit, places = _UNITS[self.system]
-        said = (
-            f"{len(self.held)} readings, last {show(Q(last.pascals, 'Pa'), unit, places)} "
-            f"after {last.minutes:g} min, {show(Q(last.corrected, 'Pa'), unit, places)} less "
-            "what temperature explains."
+        said = say(
+            "{count} readings, last {pascals} after {minutes:g} min, {corrected} "
+            "less what temperature explains.",
+            count=len(self.held),
+            pascals=show(Q(last.pascals, "Pa"), unit, places),
+            minutes=last.minutes,
+            corrected=show(Q(last.corrected, "Pa"), unit, places),
         )
-        return " ".join(part for part in (said, self.verdict, self.left_open) if part)
+        return joined(" ", (part for part in (said, self.verdict, self.left_open) if part))
 
 
 def hold_view(worked: Worked, held: tuple[Held, ...], system: System) -> HoldView | None:

@@ -8,6 +8,7 @@ from chargebench.desk import Desk
 from chargebench.steps import Answers
 from chargebench.ui.rowtable import Column
 from chargebench.ui.stock_words import day, due_shape, due_words
+from chargebench.words import joined
 
 _RESOLVES = (
     ("resolution", ""),
@@ -37,7 +38,7 @@ def instrument_rows(desk: Desk, find: str = "") -> list[InstrumentRow]:
     wanted = find.casefold().split()
     found: list[InstrumentRow] = []
     for row_id, row in desk.rows("instrument").items():
-        text = " ".join((row_id, *row.values())).casefold()
+        text = joined(" ", (row_id, *row.values())).casefold()
         if all(word in text for word in wanted):
             found.append(_row(row_id, desk.check_row("instrument", row)))
     return found
@@ -54,7 +55,7 @@ def _row(row_id: str, row: Answers) -> InstrumentRow:
         id=row_id,
         kind=row.text("kind"),
         name=row.text("name"),
-        resolves=", ".join(parts),
+        resolves=joined(", ", parts),
         flammable="" if suits is None else "suitable" if suits else "not suitable",
         calibrated=row.date("calibrated"),
         due=row.date("calibration_due"),

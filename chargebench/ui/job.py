@@ -14,11 +14,13 @@ from chargebench.ui import theme
 from chargebench.ui.closing import Closing
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import FlagBar
+from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
 from chargebench.ui.side import SidePanel
 from chargebench.ui.stepcolumn import StepColumn
 from chargebench.ui.steppane import StepPane
+from chargebench.words import say
 
 LOW_EMS = 28  # page height under which everything but the form gives way
 COLUMN_EMS, SIDE_EMS = 42, 58  # page widths from which the steps and the side panel stand beside
@@ -64,15 +66,15 @@ class JobPage(QWidget):
         column.addLayout(self._body, 1)
 
     def _build_head(self) -> QHBoxLayout:
-        self.back = QPushButton("‹ Jobs")
-        self.back.setToolTip("Alt+Left")
+        self.back = QPushButton(tr("‹ Jobs"))
+        self.back.setToolTip(tr("Alt+Left"))
         self.title = OneLine()
         self.title.setProperty("weight", "title")
         self.headline = wrapped()
-        self.close_button = QPushButton("C&lose job")
-        self.reopen_button = QPushButton("Reopen")
+        self.close_button = QPushButton(tr("C&lose job"))
+        self.reopen_button = QPushButton(tr("Reopen"))
         for button in (self.close_button, self.reopen_button):
-            button.setToolTip("Ctrl+Shift+Return")
+            button.setToolTip(tr("Ctrl+Shift+Return"))
         words = QVBoxLayout()
         words.setSpacing(0)
         words.addWidget(self.title)
@@ -87,10 +89,10 @@ class JobPage(QWidget):
 
     def _build_step_head(self) -> QHBoxLayout:
         self.previous, self.next = QPushButton("‹"), QPushButton("›")
-        self.previous.setAccessibleName("Previous step")
-        self.next.setAccessibleName("Next step")
-        self.turn = QPushButton("Worked out")
-        self.turn.setToolTip("F9")
+        self.previous.setAccessibleName(tr("Previous step"))
+        self.next.setAccessibleName(tr("Next step"))
+        self.turn = QPushButton(tr("Worked out"))
+        self.turn.setToolTip(tr("F9"))
         self.turn.setCheckable(True)
         self.step_title = wrapped(weight="head")
         self.purpose = wrapped(weight="faint")
@@ -160,19 +162,21 @@ class JobPage(QWidget):
 
     def _write_title(self, *, low: bool) -> None:
         if self._view is not None:
-            title = f"{self._view.number}  {self._view.title}"
+            title = say(
+                "{view_number}  {view}", view_number=self._view.number, view=self._view.title
+            )
             said = self._view.headline + ("" if self._view.state == "open" else " · closed")
             if low:
                 self.title.say(f"{title} · {said}", title)
             else:
                 self.title.say(title)
-            self.headline.setText(said)
+            self.headline.setText(tr(said))
 
     def _show_step(self, key: str) -> None:
         self.pane.clear()
         view = self._read()
-        self.step_title.setText(STEPS[key].title)
-        self.purpose.setText(STEPS[key].purpose)
+        self.step_title.setText(tr(STEPS[key].title))
+        self.purpose.setText(tr(STEPS[key].purpose))
         self.side.show_step(key)
         look = self.pane.show_step(view, key)
         self._take_flags(view, look)

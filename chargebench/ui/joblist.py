@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from chargebench.desk.views import JobLine
 from chargebench.ui.rowtable import Column
+from chargebench.words import say
 
 FLAG_EMS = 16
 
@@ -25,7 +26,13 @@ def job_columns(*, narrow: bool) -> Sequence[Column[JobLine]]:
 
 
 def _in_two_lines(line: JobLine) -> str:
-    return f"{line.title}\n{line.refrigerant} {line.charge} · {line.now}"
+    return say(
+        "{title}\n{refrigerant} {charge} · {now}",
+        title=line.title,
+        refrigerant=line.refrigerant,
+        charge=line.charge,
+        now=line.now,
+    )
 
 
 def _level(line: JobLine) -> str:
@@ -33,4 +40,8 @@ def _level(line: JobLine) -> str:
 
 
 def _flag(line: JobLine) -> str:
-    return f"{line.worst.level.upper()}  {line.worst.says}" if line.worst else ""
+    return (
+        say("{level}  {says}", level=line.worst.level.upper(), says=line.worst.says)
+        if line.worst
+        else ""
+    )

@@ -1,5 +1,7 @@
 """What the keys do: all of them under F1, those of the page shown at the foot."""
 
+from chargebench.words import joined
+
 _BENCH = ("Ctrl+N new job", "Ctrl+F find", "Enter open", "F7 reference")
 _JOB = (
     "Ctrl+Return sign",
@@ -37,12 +39,12 @@ _EVERYWHERE = (
 )
 OF_PAGE = {"bench": _BENCH, "job": _JOB, "stock": _STOCK, "records": _RECORDS}
 
-ALL = " · ".join(
-    dict.fromkeys(("F1 keys", *_EVERYWHERE, *(k for p in OF_PAGE.values() for k in p)))
+ALL = joined(
+    " · ", dict.fromkeys(("F1 keys", *_EVERYWHERE, *(k for p in OF_PAGE.values() for k in p)))
 )
 
 
 def at_foot(page: str) -> tuple[str, ...]:
     """Keys of a page as one line, and the same with ever fewer, for where there is less room."""
     parts = ("F1 all keys", *OF_PAGE[page], *_EVERYWHERE)
-    return tuple(" · ".join(parts[:many]) for many in range(len(parts), 0, -1))
+    return tuple(joined(" · ", parts[:many]) for many in range(len(parts), 0, -1))

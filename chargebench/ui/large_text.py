@@ -3,6 +3,8 @@
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 
+from chargebench.ui.language import tr
+
 
 def slot(room: QRectF, start: float, end: float) -> QRectF:
     """A band of a room between two shares of its height."""
@@ -28,6 +30,7 @@ def fit(
     bold: bool = False,
 ) -> None:
     """Write words as large as they fit the room."""
+    words = tr(words)
     font = sized(painter.font(), room.height() * 0.82, bold=bold)
     wide = QFontMetricsF(font).horizontalAdvance(words)
     if wide > room.width():
@@ -54,6 +57,7 @@ def fit_figure(
     Words that are no figure with a unit are written whole. A figure is never larger than one as
     long as `like` would be, so that it does not jump as it runs down.
     """
+    words, like = tr(words), tr(like)
     number, _, unit = words.rpartition(" ")
     if not number or not any(each.isdigit() for each in number):
         number, unit = words, ""

@@ -26,9 +26,11 @@ from chargebench.ui import theme
 from chargebench.ui.bench_ports import Plugged, plug, plugged
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fields import LineEdit
+from chargebench.ui.language import tr
 from chargebench.ui.livestrip import KINDS
 from chargebench.ui.practising import practise
 from chargebench.units import Kind
+from chargebench.words import joined, say
 
 _POLL_MS = 150
 _MARKS = ("point", "comma")
@@ -46,7 +48,7 @@ class LineDialog(QDialog):
         self._listener: Listener | None = None
         self._heard: tuple[str, str] = ("", "")
         self._identities: dict[str, str] = {}
-        self.setWindowTitle(f"{instrument}: port")
+        self.setWindowTitle(tr(say("{instrument}: port", instrument=instrument)))
         self.setWindowModality(Qt.WindowModality.WindowModal)
         self._build()
         self._poll = QTimer(self)
@@ -59,8 +61,8 @@ class LineDialog(QDialog):
     def _build(self) -> None:
         self.port = QComboBox()
         self.port.setEditable(True)
-        self.again = QPushButton("Look again")
-        self.again.setToolTip("Look for ports again, as after plugging an adapter in")
+        self.again = QPushButton(tr("Look again"))
+        self.again.setToolTip(tr("Look for ports again, as after plugging an adapter in"))
         self.baud, self.bits = _choice(BAUDS), _choice(BITS)
         self.parity, self.stop = _choice(PARITIES.values()), _choice(STOPS)
         self.stable, self.moving = LineEdit("ST"), LineEdit("US or ?")
@@ -73,7 +75,7 @@ class LineDialog(QDialog):
         frame = QHBoxLayout()
         for word, choice in (("", self.bits), ("parity", self.parity), ("stop", self.stop)):
             if word:
-                frame.addWidget(QLabel(word))
+                frame.addWidget(QLabel(tr(word)))
             frame.addWidget(choice)
         rows = QFormLayout()
         rows.addRow(_label("&Port at this bench", self.port), port)
@@ -88,11 +90,11 @@ class LineDialog(QDialog):
             rows.addRow(label, part)
         rows.insertRow(2, _label("Data &bits", self.bits), frame)
         for name, part in (("Port", self.port), ("Parity", self.parity), ("Stop bits", self.stop)):
-            part.setAccessibleName(name)
+            part.setAccessibleName(tr(name))
         self.lines = wrapped(weight="faint")
         self.lines.setMinimumHeight(theme.em() * 9)
         self.lines.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.lines.setAccessibleName("Lines as they come")
+        self.lines.setAccessibleName(tr("Lines as they come"))
         self.understood = wrapped(weight="figure")
         self.says = wrapped(weight="refusal")
         self.says.hide()
@@ -127,11 +129,11 @@ class LineDialog(QDialog):
 
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox()
-        self.save_button = box.addButton("&Save", QDialogButtonBox.ButtonRole.AcceptRole)
+        self.save_button = box.addButton(tr("&Save"), QDialogButtonBox.ButtonRole.AcceptRole)
         self.save_button.setProperty("weight", "main")
-        cancel = box.addButton("&Cancel", QDialogButtonBox.ButtonRole.RejectRole)
-        self.practice = box.addButton("Prac&tise", QDialogButtonBox.ButtonRole.ActionRole)
-        self.practice.setToolTip("Listen to a practice instrument of this program instead")
+        cancel = box.addButton(tr("&Cancel"), QDialogButtonBox.ButtonRole.RejectRole)
+        self.practice = box.addButton(tr("Prac&tise"), QDialogButtonBox.ButtonRole.ActionRole)
+        self.practice.setToolTip(tr("Listen to a practice instrument of this program instead"))
         self.practice.setVisible(practice.offered())
         for button in (self.save_button, cancel, self.practice):
             button.setAutoDefault(False)
@@ -206,16 +208,16 @@ class LineDialog(QDialog):
             if port:
                 self._listener = Listener(port, settings, self._kind)
         if self._listener is None:
-            self.understood.setText("Choose the port it is plugged into.")
+            self.understood.setText(tr("Choose the port it is plugged into."))
             self.lines.setText("")
             return
         live = self._listener.live()
-        self.lines.setText("\n".join(live.lines))
+        self.lines.setText(joined("\n", live.lines))
         if live.heard is None:
-            self.understood.setText(live.refusal or live.says)
+            self.understood.setText(tr(live.refusal or live.says))
         else:
             word = "rests" if live.steady else "moves"
-            self.understood.setText(f"= {live.heard.text}, {word}")
+            self.understood.setText(tr(say("= {heard}, {word}", heard=live.heard.text, word=word)))
 
     def _practise(self) -> None:
         port, settings = practise(self._kind)
@@ -250,7 +252,7 @@ class LineDialog(QDialog):
             self._listener = None
 
     def _say(self, text: str) -> None:
-        self.says.setText(text)
+        self.says.setText(tr(text))
         self.says.show()
 
 
@@ -261,6 +263,6 @@ def _choice(offered: Iterable[object]) -> QComboBox:
 
 
 def _label(words: str, of: QWidget) -> QLabel:
-    label = QLabel(words)
+    label = QLabel(tr(words))
     label.setBuddy(of)
     return label

@@ -18,6 +18,8 @@ from chargebench.steps import NOTHING, Answers, Field
 from chargebench.steps.form import LINES_MOST, TypedLine
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import FieldRow, KnowsRows, wrapped
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 TABLE_FIELDS_MOST = 3  # groups this small are one row a line, growing as one types
 COLUMN_EMS = 13
@@ -38,8 +40,8 @@ class _Line(QFrame):
             each.key: FieldRow(each, desk, label=each.label.replace("&", "&&"))
             for each in field.fields
         }
-        self.remove = QPushButton("Remove")
-        self.remove.setToolTip("Ctrl+Shift+Delete")
+        self.remove = QPushButton(tr("Remove"))
+        self.remove.setToolTip(tr("Ctrl+Shift+Delete"))
         self.remove.clicked.connect(lambda _: self.gone.emit())
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(theme.em() // 2, 0, 0, theme.em() // 3)
@@ -53,12 +55,14 @@ class _Line(QFrame):
 
     def number(self, number: int, group: str) -> None:
         """Name the line for a screen reader."""
-        self.remove.setAccessibleName(f"Remove line {number} of {group}")
+        self.remove.setAccessibleName(
+            tr(say("Remove line {number} of {group}", number=number, group=group))
+        )
         for row in self.rows.values():
-            name = f"{row.field.label}, line {number}"
+            name = say("{label}, line {number}", label=row.field.label, number=number)
             for editor in row.editors():
                 if editor is row.editor:
-                    editor.setAccessibleName(name)
+                    editor.setAccessibleName(tr(name))
 
     def lay_out(self, columns: int, *, labelled: bool, table: bool) -> None:
         """Spread the fields over columns."""
@@ -110,13 +114,13 @@ class LinesField(QWidget):
         self._desk = desk
         self._locked = False
         self._table = len(field.fields) <= TABLE_FIELDS_MOST
-        self.label = QLabel(label)
+        self.label = QLabel(tr(label))
         self.label.setProperty("weight", "head")
         self.refusal = wrapped(weight="refusal")
         self.refusal.hide()
-        self.add = QPushButton("Add a line")
-        self.add.setAccessibleName(f"Add a line to {field.label}")
-        self.add.setToolTip("Ctrl+Shift+Delete takes a line away")
+        self.add = QPushButton(tr("Add a line"))
+        self.add.setAccessibleName(tr(say("Add a line to {label}", label=field.label)))
+        self.add.setToolTip(tr("Ctrl+Shift+Delete takes a line away"))
         self.add.clicked.connect(lambda _: self.add_line(focus=True))
         self._lines: list[_Line] = []
         self._stack = QVBoxLayout()
@@ -193,7 +197,7 @@ class LinesField(QWidget):
     def tell(self, path: str, answers: Answers, refusals: Mapping[str, str]) -> None:
         """Show what each line was understood as."""
         refusal = refusals.get(path, "")
-        self.refusal.setText(refusal)
+        self.refusal.setText(tr(refusal))
         self.refusal.setVisible(bool(refusal))
         understood = iter(answers.lines(self.field.key))
         for number, line in enumerate(self._lines):

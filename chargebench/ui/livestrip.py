@@ -11,6 +11,7 @@ from chargebench.instruments.listening import Listener, Live
 from chargebench.steps import Typed
 from chargebench.ui import theme
 from chargebench.ui.bench_ports import plugged
+from chargebench.ui.language import tr
 from chargebench.ui.oneline import OneLine
 from chargebench.ui.shapes import Shape
 from chargebench.units import Kind
@@ -50,9 +51,9 @@ class LiveStrip(QFrame):
         self.instrument = ""
         self._shape = Shape()
         self.says = OneLine()
-        self.take_button = QPushButton("Take reading")
-        self.take_button.setToolTip("F2: into the field typed in")
-        self.settings_button = QPushButton("Port…")
+        self.take_button = QPushButton(tr("Take reading"))
+        self.take_button.setToolTip(tr("F2: into the field typed in"))
+        self.settings_button = QPushButton(tr("Port…"))
         edge = theme.em() // 3
         line = QHBoxLayout(self)
         line.setContentsMargins(edge, edge // 2, edge, edge // 2)
@@ -132,10 +133,10 @@ class LiveStrip(QFrame):
         self.take_button.setVisible(self.listens)
         if self._listener is None:
             self._shape.show_shape("")
-            self.settings_button.setText("Read from its port…")
+            self.settings_button.setText(tr("Read from its port…"))
             self.says.say(f"Readings of {self.instrument} are typed.", f"{self.instrument}: typed")
             return
-        self.settings_button.setText("Port…")
+        self.settings_button.setText(tr("Port…"))
         live = self._listener.live()
         if live.heard is None:
             self._shape.show_shape("check")

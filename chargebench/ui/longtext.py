@@ -5,6 +5,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
 from chargebench.ui import theme
+from chargebench.ui.language import tr
 
 LINES_LEAST, LINES_MOST = 2, 8  # shown without scrolling
 _BAR, _NO_BAR = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
@@ -20,7 +21,7 @@ class LongText(QPlainTextEdit):
         self._fitting = False
         self.setTabChangesFocus(True)
         if example:
-            self.setPlaceholderText(f"e.g. {example}")
+            self.setPlaceholderText(tr(f"e.g. {example}"))
         self.setHorizontalScrollBarPolicy(_NO_BAR)
         self._fit()
         self.textChanged.connect(self._fit)

@@ -5,6 +5,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from chargebench.calc.charge import ChargeWord
 from chargebench.ui.ink import Ink
+from chargebench.ui.language import tr
 from chargebench.ui.mass_view import MassView
 
 HEADROOM = 1.18  # always shown past the nameplate, so that there is room to be over
@@ -170,7 +171,7 @@ def hatch(
 
 
 def _word(painter: QPainter, part: QRectF, word: str, colour: QColor) -> None:
-    metrics = QFontMetricsF(painter.font())
+    word, metrics = tr(word), QFontMetricsF(painter.font())
     if part.width() > metrics.horizontalAdvance(word) + 12 and part.height() > metrics.ascent():
         painter.setPen(colour)
         painter.drawText(part, Qt.AlignmentFlag.AlignCenter, word)

@@ -9,8 +9,10 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from chargebench.calc.charge import ChargeWord
 from chargebench.ui import theme
 from chargebench.ui.ink import Ink, ink
+from chargebench.ui.language import tr
 from chargebench.ui.mass_bar import MassBar, close_range, draw_shape, whole_range
 from chargebench.ui.mass_view import MassView
+from chargebench.words import say
 
 WEIGHT = {
     ChargeWord.OVER.value: "stop",
@@ -32,8 +34,8 @@ class MassPicture(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._view: MassView | None = None
-        self.setAccessibleName("Mass")
-        self.setAccessibleDescription(_NO_NAMEPLATE)
+        self.setAccessibleName(tr("Mass"))
+        self.setAccessibleDescription(tr(_NO_NAMEPLATE))
         policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Minimum)
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
@@ -48,7 +50,7 @@ class MassPicture(QWidget):
         if view == self._view:
             return
         self._view = view
-        self.setAccessibleDescription(view.sentence if view else _NO_NAMEPLATE)
+        self.setAccessibleDescription(tr(view.sentence if view else _NO_NAMEPLATE))
         self.updateGeometry()
         self.update()
 
@@ -70,7 +72,7 @@ class MassPicture(QWidget):
         line = QFontMetricsF(self.font()).lineSpacing()
         room = QRectF(0, 0, wide - 2 * _MARGIN, 1e6)
         if self._view is None:
-            words = QFontMetricsF(self.font()).boundingRect(room, _WRAPPED, _NO_NAMEPLATE)
+            words = QFontMetricsF(self.font()).boundingRect(room, _WRAPPED, tr(_NO_NAMEPLATE))
             return ceil(words.height() + 2 * _EDGE)
         lines = _BARS + _ROW * len(self._view.rows)
         lines += _CLOSE_UP if self._view.opening is not None else 0
@@ -84,7 +86,7 @@ class MassPicture(QWidget):
         room = QRectF(self.rect()).adjusted(_MARGIN, _EDGE, -_MARGIN, -_EDGE)
         if self._view is None:
             painter.setPen(colours.quiet)
-            painter.drawText(room, _WRAPPED, _NO_NAMEPLATE)
+            painter.drawText(room, _WRAPPED, tr(_NO_NAMEPLATE))
             return
         below = _verdict(painter, room, self._view, colours)
         below = _bars(painter, room, below, self._view, colours)
@@ -105,7 +107,7 @@ def _is_judged(view: MassView) -> bool:
 def _verdict_height(plain: QFont, room: QRectF, view: MassView) -> float:
     metrics = QFontMetricsF(_large(plain))
     space = room.adjusted(metrics.lineSpacing() + 8 if _is_judged(view) else 0, 0, 0, 0)
-    words = metrics.boundingRect(space, _WRAPPED, view.verdict)
+    words = metrics.boundingRect(space, _WRAPPED, tr(view.verdict))
     return max(words.height(), metrics.lineSpacing())
 
 
@@ -121,7 +123,7 @@ def _verdict(painter: QPainter, room: QRectF, view: MassView, colours: Ink) -> f
         box = QRectF(room.left(), room.top(), size, size)
         draw_shape(painter, box, view.word, colour, colours.ground)
     painter.setPen(colour)
-    painter.drawText(space, _WRAPPED, view.verdict)
+    painter.drawText(space, _WRAPPED, tr(view.verdict))
     painter.setFont(plain)
     return room.top() + _verdict_height(plain, room, view)
 
@@ -129,9 +131,9 @@ def _verdict(painter: QPainter, room: QRectF, view: MassView, colours: Ink) -> f
 def _bars(painter: QPainter, room: QRectF, top: float, view: MassView, colours: Ink) -> float:
     """Draw the whole bar, and under it the close-up around the nameplate."""
     line = QFontMetricsF(painter.font()).lineSpacing()
-    words = f"nameplate {view.text(view.nameplate)}"
+    words = say("nameplate {view}", view=view.text(view.nameplate))
     if view.tolerance.magnitude:
-        words += f" ±{view.text(view.tolerance)}"
+        words += say(" ±{view}", view=view.text(view.tolerance))
     box = QRectF(room.left(), top + 2.0 * line, room.width(), 1.7 * line)
     lowest, highest = whole_range(view)
     whole = MassBar(view, box, lowest, highest)
@@ -174,6 +176,7 @@ def _text_at(
     painter: QPainter, room: QRectF, x: float, baseline: float, words: str, colour: QColor
 ) -> None:
     """Write words centred on a place, kept inside the room."""
+    words = tr(words)
     wide = QFontMetricsF(painter.font()).horizontalAdvance(words)
     left = min(max(x - wide / 2, room.left()), room.right() - wide)
     painter.setPen(colour)
@@ -189,8 +192,10 @@ def _rows(painter: QPainter, room: QRectF, top: float, view: MassView, colours: 
     """Write every figure; label and value share a row where they fit."""
     metrics = QFontMetricsF(painter.font())
     line = metrics.lineSpacing() * _ROW
-    label_wide = max(metrics.horizontalAdvance(label) for label, _ in view.rows) + metrics.height()
-    for label, value in view.rows:
+    label_wide = (
+        max(metrics.horizontalAdvance(tr(label)) for label, _ in view.rows) + metrics.height()
+    )
+    for label, value in ((tr(label), tr(value)) for label, value in view.rows):
         painter.setPen(colours.quiet)
         painter.drawText(QPointF(room.left(), top + line * 0.8), label)
         painter.setPen(colours.text)

@@ -7,6 +7,7 @@ from chargebench.steps import Answers, Case, Worked
 from chargebench.steps.fill import fill_limit
 from chargebench.steps.weigh_in import WeighedIn, tolerance
 from chargebench.units import Q, Quantity, Reading, System, from_mg, show, unit_for
+from chargebench.words import joined, say
 
 _NONE = Q(0, "g")
 _OWN_PLACES = {"gram": 1, "kilogram": 4, "milligram": 0, "ounce": 2, "pound": 3}
@@ -65,17 +66,33 @@ class MassView:
         if self.charged is None:
             return "Nothing weighed yet"
         if self.opening is None:
-            return f"Charged {self.text(self.charged)}; what was in before was not weighed"
+            return say(
+                "Charged {text}; what was in before was not weighed", text=self.text(self.charged)
+            )
         if self.difference is None or self.uncertainty is None or not self.word:
             return "Not judged yet"
         doubt = f"(±{self.text(self.uncertainty)})"
         if self.word == ChargeWord.OVER:
-            return f"Over nameplate by {self.text(self.difference)} {doubt}"
+            return say(
+                "Over nameplate by {text} {doubt}", text=self.text(self.difference), doubt=doubt
+            )
         if self.word == ChargeWord.UNDER:
-            return f"Under nameplate by {self.text(self.difference * -1)} {doubt}"
+            return say(
+                "Under nameplate by {text} {doubt}",
+                text=self.text(self.difference * -1),
+                doubt=doubt,
+            )
         if self.word == ChargeWord.WITHIN:
-            return f"Within ±{self.text(self.tolerance)} of the nameplate {doubt}"
-        return f"Scale too coarse to tell: off by {self.text(self.difference)} {doubt}"
+            return say(
+                "Within ±{text} of the nameplate {doubt}",
+                text=self.text(self.tolerance),
+                doubt=doubt,
+            )
+        return say(
+            "Scale too coarse to tell: off by {text} {doubt}",
+            text=self.text(self.difference),
+            doubt=doubt,
+        )
 
     @property
     def rows(self) -> tuple[tuple[str, str], ...]:
@@ -84,18 +101,27 @@ class MassView:
         if self.charged is not None:
             known = self.total is not None
             rows.append(("in it" if known else "charged", self.text(self.in_it or self.charged)))
-        rows.append(("nameplate", f"{self.text(self.nameplate)} ±{self.text(self.tolerance)}"))
+        rows.append(
+            (
+                "nameplate",
+                say(
+                    "{text} ±{text_2}",
+                    text=self.text(self.nameplate),
+                    text_2=self.text(self.tolerance),
+                ),
+            )
+        )
         if self.opening is not None and self.opening.magnitude:
             rows.append(("in before", self.text(self.opening)))
         if self.hose.magnitude:
             rows.append(("in the hose", self.text(self.hose)))
         if self.uncertainty is not None and self.charged is not None:
-            rows.append(("uncertainty", f"±{self.text(self.uncertainty)} (k = 2)"))
+            rows.append(("uncertainty", say("±{text} (k = 2)", text=self.text(self.uncertainty))))
         rows.extend(("stop reading", scale_text(each)) for each in self.stop_readings)
         if self.cylinder and self.cylinder_left is not None:
             left = show(self.cylinder_left, *unit_for(self.cylinder_left, self.system))
             limit = self.cylinder_limit
-            rows.append((f"left in {self.cylinder}", left))
+            rows.append((say("left in {cylinder}", cylinder=self.cylinder), left))
             if limit is not None:
                 rows.append(("its fill limit", show(limit, *unit_for(limit, self.system))))
         return tuple(rows)
@@ -103,7 +129,9 @@ class MassView:
     @property
     def sentence(self) -> str:
         """The whole picture in words, for a screen reader."""
-        return f"{self.verdict}. " + "; ".join(f"{label} {value}" for label, value in self.rows)
+        return say("{verdict}. ", verdict=self.verdict) + joined(
+            "; ", (say("{label} {value}", label=label, value=value) for label, value in self.rows)
+        )
 
 
 def scale_text(reading: Quantity) -> str:

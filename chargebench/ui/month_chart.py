@@ -9,13 +9,14 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from chargebench.desk import UsageTotal
 from chargebench.ui import theme
 from chargebench.ui.ink import Ink, ink
+from chargebench.ui.language import month_letter, tr
 from chargebench.ui.mass_bar import hatch
 from chargebench.ui.stock_words import mass
 from chargebench.units import System
+from chargebench.words import joined, say
 
 MONTHS_MOST = 12
 _KINDS = ("charged", "recovered", "released")
-_NAMES = "JFMAMJJASOND"
 
 
 class MonthChart(QWidget):
@@ -25,7 +26,7 @@ class MonthChart(QWidget):
         super().__init__(parent)
         self._system = system
         self._months: dict[str, tuple[int, int, int]] = {}
-        self.setAccessibleName("Usage by month")
+        self.setAccessibleName(tr("Usage by month"))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
 
     def show_months(self, months: Mapping[str, UsageTotal]) -> None:
@@ -35,8 +36,8 @@ class MonthChart(QWidget):
         for month in _without_gaps(months)[-MONTHS_MOST:]:
             total = months.get(month, nothing)
             self._months[month] = (total.charged_mg, total.recovered_mg, total.released_mg)
-        self.setAccessibleDescription(self.sentence)
-        self.setToolTip(self.sentence)
+        self.setAccessibleDescription(tr(self.sentence))
+        self.setToolTip(tr(self.sentence))
         self.update()
 
     @property
@@ -44,13 +45,22 @@ class MonthChart(QWidget):
         """The picture in words."""
         lines = []
         for month, sizes in self._months.items():
-            said = ", ".join(
-                f"{kind} {mass(size, self._system)}"
-                for kind, size in zip(_KINDS, sizes, strict=True)
-                if size
+            said = joined(
+                ", ",
+                (
+                    say("{kind} {size}", kind=kind, size=mass(size, self._system))
+                    for kind, size in zip(_KINDS, sizes, strict=True)
+                    if size
+                ),
             )
-            lines.append(f"{month}: {said or 'nothing charged, recovered or released'}")
-        return "; ".join(lines) or "Nothing moved in this period."
+            lines.append(
+                say(
+                    "{month}: {said}",
+                    month=month,
+                    said=said or "nothing charged, recovered or released",
+                )
+            )
+        return joined("; ", lines) or "Nothing moved in this period."
 
     def sizeHint(self) -> QSize:  # noqa: N802 - Qt's name
         """Beside the totals."""
@@ -73,7 +83,9 @@ class MonthChart(QWidget):
         most = max((max(sizes) for sizes in self._months.values()), default=0)
         painter.setPen(colours.quiet)
         tallest = QPointF(room.left(), room.top() + line * 2)
-        painter.drawText(tallest, f"tallest bar {mass(most, self._system)}" if most else "")
+        painter.drawText(
+            tallest, tr(say("tallest bar {most}", most=mass(most, self._system))) if most else ""
+        )
         wide = bars.width() / MONTHS_MOST
         for place, (month, sizes) in enumerate(self._months.items()):
             left = bars.left() + place * wide
@@ -86,13 +98,13 @@ class MonthChart(QWidget):
                     _draw_bar(painter, bar, number, colours)
             painter.setPen(colours.quiet)
             below = QRectF(left, bars.bottom(), wide, line * 1.2)
-            letter = _NAMES[int(month[5:7]) - 1]
+            letter = month_letter(int(month[5:7]))
             painter.drawText(below, Qt.AlignmentFlag.AlignCenter, letter)
 
     def _draw_key(self, painter: QPainter, room: QRectF, line: float, colours: Ink) -> None:
         metrics = QFontMetricsF(self.font())
         x = room.left()
-        for number, kind in enumerate(_KINDS):
+        for number, kind in enumerate(map(tr, _KINDS)):
             box = QRectF(x, room.top() + line * 0.2, line * 0.6, line * 0.6)
             _draw_bar(painter, box, number, colours)
             painter.setPen(colours.text)

@@ -9,6 +9,7 @@ from chargebench.errors import ChargebenchError
 from chargebench.steps import Asks, Field, Form, answer
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import FieldRow, wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.pick import PickEdit
 from chargebench.ui.registerdialog import make_row
 
@@ -38,10 +39,10 @@ class NewJob(QFrame):
         self.reason = FieldRow(reason, desk, label="&Reason of the visit")
         self.says = wrapped(weight="refusal")
         self.says.hide()
-        self.start = QPushButton("&Start job")
+        self.start = QPushButton(tr("&Start job"))
         self.start.setProperty("weight", "main")
-        self.make = QPushButton("&Make equipment")
-        self.back = QPushButton("Back")
+        self.make = QPushButton(tr("&Make equipment"))
+        self.back = QPushButton(tr("Back"))
         acts = QHBoxLayout()
         acts.addWidget(self.make)
         acts.addStretch()
@@ -73,7 +74,7 @@ class NewJob(QFrame):
         try:
             job = self._desk.open_job(self.equipment.text().strip(), self.reason.text().strip())
         except ChargebenchError as refusal:
-            self.says.setText(str(refusal))
+            self.says.setText(tr(str(refusal)))
             self.says.show()
             self.equipment.editor.setFocus()
             return

@@ -3,6 +3,8 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
+from chargebench.ui.language import tr
+
 
 class Notice(QFrame):
     """What was said last, and a button that puts it away."""
@@ -13,7 +15,7 @@ class Notice(QFrame):
         self.says = QLabel()
         self.says.setWordWrap(True)
         self.says.setTextFormat(Qt.TextFormat.PlainText)
-        self.close_button = QPushButton("Close")
+        self.close_button = QPushButton(tr("Close"))
         self.close_button.clicked.connect(lambda _: self.hide())
         layout = QHBoxLayout(self)
         layout.addWidget(self.says, 1)
@@ -22,5 +24,5 @@ class Notice(QFrame):
 
     def tell(self, text: str) -> None:
         """Say something."""
-        self.says.setText(text)
+        self.says.setText(tr(text))
         self.show()

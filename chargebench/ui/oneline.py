@@ -4,19 +4,21 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QLabel
 
+from chargebench.ui.language import tr
+
 
 class OneLine(QLabel):
     """One line of text that gives way where there is no room."""
 
     def __init__(self, text: str = "") -> None:
         super().__init__()
-        self._ways: tuple[str, ...] = (text,)
+        self._ways: tuple[str, ...] = (tr(text),)
         self.setTextFormat(Qt.TextFormat.PlainText)
 
     def say(self, text: str, *shorter: str) -> None:
         """Write a text, or the first of the shorter ones that has room."""
-        self._ways = (text, *shorter)
-        self.setToolTip(text)
+        self._ways = tuple(tr(each) for each in (text, *shorter))
+        self.setToolTip(self._ways[0])
         self._fit()
 
     def _fit(self) -> None:

@@ -189,7 +189,9 @@ class ExportPanel(Panel):
         self.main.setEnabled(bool(self.folder.text().strip()))
 
     def _choose(self) -> None:
-        chosen = QFileDialog.getExistingDirectory(self, "Folder to write into", self.folder.text())
+        chosen = QFileDialog.getExistingDirectory(
+            self, tr("Folder to write into"), self.folder.text()
+        )
         if chosen:
             self.folder.setText(chosen)
 
@@ -266,4 +268,4 @@ def _problem(problem: Problem) -> str:
 
 def default_folder(desk: Desk, today: date) -> Path:
     """Where an export goes unless another folder is chosen: beside the shop file."""
-    return desk.path.parent / say("export {isoformat}", isoformat=today.isoformat())
+    return desk.path.parent / f"export {today.isoformat()}"

@@ -21,6 +21,8 @@ from chargebench.desk import Desk
 from chargebench.errors import ChargebenchError, PassphraseRefused
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 _SECOND_MS = 1_000
 
@@ -42,17 +44,17 @@ class _Asking(QDialog):
         super().__init__(parent)
         self._desk = desk
         self._left = 0
-        self.setWindowTitle(title)
+        self.setWindowTitle(tr(title))
         self.setWindowModality(Qt.WindowModality.WindowModal)
         self.setMinimumWidth(theme.em() * 24)
         self.asks = wrapped(title, "title")
         self.says = wrapped(weight="refusal")
         self.says.hide()
-        self.act = QPushButton(act)
+        self.act = QPushButton(tr(act))
         self.act.setProperty("weight", "main")
         self.act.setDefault(True)
-        self.back = QPushButton("&Back")
-        self.back.setToolTip("Esc; nothing is signed, what is typed stays")
+        self.back = QPushButton(tr("&Back"))
+        self.back.setToolTip(tr("Esc; nothing is signed, what is typed stays"))
         self.back.setAutoDefault(False)
         self._second = QTimer(self)
         self._second.setInterval(_SECOND_MS)
@@ -83,8 +85,8 @@ class _Asking(QDialog):
             | Qt.InputMethodHint.ImhHiddenText
             | Qt.InputMethodHint.ImhNoPredictiveText
         )
-        field.setAccessibleName(label.replace("&", ""))
-        named = QLabel(label)
+        field.setAccessibleName(tr(label.replace("&", "")))
+        named = QLabel(tr(label))
         named.setBuddy(field)
         self._column.addWidget(named)
         self._column.addWidget(field)
@@ -100,7 +102,7 @@ class _Asking(QDialog):
 
     def _refuse(self, refusal: ChargebenchError) -> None:
         """Say why; where one has to wait, count the seconds down."""
-        self.says.setText(str(refusal))
+        self.says.setText(tr(str(refusal)))
         self.says.show()
         self._left = refusal.wait_seconds if isinstance(refusal, PassphraseRefused) else 0
         if self._left:
@@ -113,11 +115,13 @@ class _Asking(QDialog):
     def _tick(self) -> None:
         self._left -= 1
         if self._left > 0:
-            self.says.setText(f"Too many wrong tries. Try again in {self._left} s.")
+            self.says.setText(
+                tr(say("Too many wrong tries. Try again in {left} s.", left=self._left))
+            )
             return
         self._second.stop()
         self.act.setEnabled(True)
-        self.says.setText("Try again now.")
+        self.says.setText(tr("Try again now."))
 
     def hideEvent(self, event: QHideEvent) -> None:  # noqa: N802 - Qt's name
         """Nothing typed here stays."""
@@ -131,7 +135,7 @@ class UnlockDialog(_Asking):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         name = desk.label("person", desk.person)
-        super().__init__(desk, f"{name} signs", "&Unlock", parent)
+        super().__init__(desk, say("{name} signs", name=name), "&Unlock", parent)
         self.typed = self._field("&PIN or passphrase")
         self._finish()
 
@@ -151,7 +155,9 @@ class SetDialog(_Asking):
 
     def __init__(self, desk: Desk, person: str, parent: QWidget | None = None) -> None:
         name = desk.label("person", person)
-        super().__init__(desk, f"What unlocks the signature of {name}", "&Set", parent)
+        super().__init__(
+            desk, say("What unlocks the signature of {name}", name=name), "&Set", parent
+        )
         self._person = person
         self._column.addWidget(
             wrapped(

@@ -11,6 +11,8 @@ from chargebench.desk import Desk, Filters
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fields import WhenEdit
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 OWN = "own dates"
 PERIODS = ("this year", "last year", "last 12 months", "this month", "everything", OWN)
@@ -29,8 +31,12 @@ class Period:
         if self.since is None and self.until is None:
             return "everything recorded"
         if self.until is None:
-            return f"from {self.since}"
-        return f"{self.since} to {self.until}" if self.since else f"up to {self.until}"
+            return say("from {since}", since=self.since)
+        return (
+            say("{since} to {until}", since=self.since, until=self.until)
+            if self.since
+            else say("up to {until}", until=self.until)
+        )
 
 
 def named_period(name: str, today: date) -> Period:
@@ -57,8 +63,8 @@ class PeriodBar(QWidget):
         super().__init__(parent)
         self._desk = desk
         self.named = QComboBox()
-        self.named.addItems(PERIODS)
-        self.named.setAccessibleName("Period")
+        self.named.addItems([tr(each) for each in PERIODS])
+        self.named.setAccessibleName(tr("Period"))
         self.since = WhenEdit("2026-01-01", moment=False)
         self.until = WhenEdit("2026-12-31", moment=False)
         self.equipment = _filter("Equipment")
@@ -77,14 +83,14 @@ class PeriodBar(QWidget):
             ("Re&frigerant", self.refrigerant),
             ("P&erson", self.person),
         ):
-            label = QLabel(words)
+            label = QLabel(tr(words))
             label.setBuddy(editor)
             label.setProperty("weight", "faint")
             self._pairs.append((label, editor))
         self._across = 0
         self._lay_out(len(self._pairs))
-        self.since.setAccessibleName("From, first day")
-        self.until.setAccessibleName("Until, last day")
+        self.since.setAccessibleName(tr("From, first day"))
+        self.until.setAccessibleName(tr("Until, last day"))
         self.read_registers()
         self._choose(PERIODS[0])
         self.named.activated.connect(lambda _: self._chosen())
@@ -176,7 +182,7 @@ class PeriodBar(QWidget):
         self.changed.emit()
 
     def _refuse(self, says: str) -> None:
-        self.says.setText(says)
+        self.says.setText(tr(says))
         self.says.show()
 
 
@@ -186,7 +192,7 @@ def _day(text: str) -> date | None:
 
 def _filter(name: str) -> QComboBox:
     box = QComboBox()
-    box.setAccessibleName(name)
+    box.setAccessibleName(tr(name))
     box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     box.setMinimumContentsLength(5)
     return box

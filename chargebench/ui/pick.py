@@ -11,6 +11,8 @@ from PySide6.QtWidgets import QListWidget, QListWidgetItem, QWidget
 
 from chargebench.ui import theme
 from chargebench.ui.fields import LineEdit
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 LISTED_MOST = 40
 _ROWS_SHOWN = 4
@@ -33,10 +35,10 @@ class PickEdit(LineEdit):
         self._labels: Mapping[str, str] = {}
         self.matches = QListWidget()
         self.matches.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.matches.setAccessibleName(f"What fits in {register}")
+        self.matches.setAccessibleName(tr(say("What fits in {register}", register=register)))
         self.matches.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.matches.hide()
-        self.setPlaceholderText("id or part of the name")
+        self.setPlaceholderText(tr("id or part of the name"))
         self.textEdited.connect(lambda _: self.list_matches())
         self.editingFinished.connect(self.settle)
         self.matches.itemClicked.connect(self._taken)
@@ -87,7 +89,7 @@ class PickEdit(LineEdit):
         self.matches.clear()
         for row_id in self.matching()[:LISTED_MOST]:
             self._list(self._labels[row_id], row_id)
-        self._list(f"New {self._register} …", "")
+        self._list(say("New {register} …", register=self._register), "")
         rows = min(self.matches.count(), _ROWS_SHOWN)
         self.matches.setFixedHeight(rows * theme.target() + 6)
         self.matches.show()

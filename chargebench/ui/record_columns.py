@@ -22,6 +22,7 @@ from chargebench.ui.stock_words import (
     moved_words,
     numbered,
 )
+from chargebench.words import joined, say
 
 
 def people(desk: Desk) -> Mapping[str, str]:
@@ -48,7 +49,7 @@ def usage_columns(desk: Desk) -> Sequence[Column[UsageRow]]:
 
 def _usage_kind(row: UsageRow) -> str:
     what = moved_words(row.kind, row.source, row.target, row.as_typed)
-    return f"{what}, reversed" if struck(row) else what
+    return say("{what}, reversed", what=what) if struck(row) else what
 
 
 def struck(row: UsageRow) -> bool:
@@ -141,16 +142,22 @@ def _stands(row: LeakRateLine) -> str:
 
 
 def _next_due(row: LeakRateLine, desk: Desk) -> str:
-    return f"{row.due[0][0]} {due_words(row.due[0][1], desk.today)}" if row.due else ""
+    return (
+        say("{due} {due_words}", due=row.due[0][0], due_words=due_words(row.due[0][1], desk.today))
+        if row.due
+        else ""
+    )
 
 
 def leak_words(row: LeakRateLine, desk: Desk) -> str:
     """Everything due of an equipment, what ended, and what was added, as a sentence each."""
     system = desk.units
-    added = "; ".join(f"{mass(mg, system)} on {day(on)}" for on, mg in row.additions)
-    due = "; ".join(f"{what} by {day(on)}" for what, on in row.due)
+    added = joined(
+        "; ", (say("{mg} on {on}", mg=mass(mg, system), on=day(on)) for on, mg in row.additions)
+    )
+    due = joined("; ", (say("{what} by {on}", what=what, on=day(on)) for what, on in row.due))
     ended = [
-        f"{each.what} by {each.how} on {day(each.done_on)}"
+        say("{what} by {how} on {done_on}", what=each.what, how=each.how, done_on=day(each.done_on))
         for one in row.computed
         for each in one.duties
         if each.done_on is not None and one.on == row.added_on
@@ -159,12 +166,14 @@ def leak_words(row: LeakRateLine, desk: Desk) -> str:
     if not row.regulation:
         says.append("No leak repair regulation binds it.")
     else:
-        says.append(f"Added: {added}." if added else "Nothing added yet.")
-    says += [f"{row.co2e_t:.1f} t CO2 equivalent."] if row.co2e_t is not None else []
-    says += [f"Due: {due}."] if due else []
-    says += [f"Ended: {'; '.join(ended)}."] if ended else []
-    says += [f"Judged by {desk.rule_set.called}."]
-    return " ".join(says)
+        says.append(say("Added: {added}.", added=added) if added else "Nothing added yet.")
+    says += (
+        [say("{co2e_t:.1f} t CO2 equivalent.", co2e_t=row.co2e_t)] if row.co2e_t is not None else []
+    )
+    says += [say("Due: {due}.", due=due)] if due else []
+    says += [say("Ended: {ended}.", ended="; ".join(ended))] if ended else []
+    says += [say("Judged by {called}.", called=desk.rule_set.called)]
+    return joined(" ", says)
 
 
 def due_columns(desk: Desk) -> Sequence[Column[DueLine]]:
@@ -174,14 +183,18 @@ def due_columns(desk: Desk) -> Sequence[Column[DueLine]]:
         Column("Due", lambda row: day(row.on)),
         Column(
             "Stands",
-            lambda row: f"done {day(row.done_on)}" if row.done_on else _left(row, today),
+            lambda row: (
+                say("done {done_on}", done_on=day(row.done_on))
+                if row.done_on
+                else _left(row, today)
+            ),
             shape=lambda row: "" if row.state == DONE else due_shape(row.on, today),
         ),
         Column("What", lambda row: row.what, least=12),
         Column("About", lambda row: f"{row.about.partition(':')[2]} {row.name}", least=12),
         Column("Rule", lambda row: _rule(row), gives_way=2),
         Column("From", lambda row: day(row.start) if row.start else "", gives_way=3),
-        Column("Entries", lambda row: ", ".join(map(str, row.entries)), gives_way=1),
+        Column("Entries", lambda row: joined(", ", map(str, row.entries)), gives_way=1),
     )
 
 
@@ -194,24 +207,42 @@ def _left(row: DueLine, today: date) -> str:
 def _rule(row: DueLine) -> str:
     if row.source == "register":
         return "as entered"
-    figure = f"{row.figure}, " if row.figure else ""
+    figure = say("{figure}, ", figure=row.figure) if row.figure else ""
     return f"{figure}{sources.said(row.source, row.mark)}"
 
 
 def duty_words(row: DueLine) -> str:
     """All that is known of one thing owed, as a sentence each."""
-    says = [f"{row.what.capitalize()}: {row.name}, by {day(row.on)}."]
+    says = [
+        say(
+            "{capitalize}: {name}, by {on}.",
+            capitalize=row.what.capitalize(),
+            name=row.name,
+            on=day(row.on),
+        )
+    ]
     if row.start is not None and row.figure:
-        says.append(f"{row.figure} from {day(row.start)}.")
+        says.append(say("{figure} from {start}.", figure=row.figure, start=day(row.start)))
     if row.extended_to is not None:
-        says.append(f"Put off to {day(row.extended_to)}: {row.how}.")
+        says.append(
+            say("Put off to {extended_to}: {how}.", extended_to=day(row.extended_to), how=row.how)
+        )
     if row.entries:
-        says.append(f"Worked out from entries {', '.join(map(str, row.entries))}.")
+        says.append(say("Worked out from entries {map}.", map=", ".join(map(str, row.entries))))
     if row.done_on is not None:
-        ended = f", entries {', '.join(map(str, row.ended_by))}" if row.ended_by else ""
-        says.append(f"Ended on {day(row.done_on)}: {row.how or 'recorded'}{ended}.")
-    says.append(f"Source: {_rule(row)}.")
-    return " ".join(says)
+        ended = (
+            say(", entries {map}", map=", ".join(map(str, row.ended_by))) if row.ended_by else ""
+        )
+        says.append(
+            say(
+                "Ended on {done_on}: {how}{ended}.",
+                done_on=day(row.done_on),
+                how=row.how or "recorded",
+                ended=ended,
+            )
+        )
+    says.append(say("Source: {rule}.", rule=_rule(row)))
+    return joined(" ", says)
 
 
 def due_order(rows: Sequence[DueLine]) -> list[DueLine]:
@@ -246,9 +277,11 @@ def _about(entry: Entry) -> str:
     if isinstance(step, str) and step in STEPS:
         return STEPS[step].title
     if isinstance(register, str) and register in REGISTERS:
-        return f"{REGISTERS[register].title.lower()} {payload.get('id', '')}".strip()
+        return say(
+            "{title} {id}", title=REGISTERS[register].title.lower(), id=payload.get("id", "")
+        ).strip()
     places = payload.get("places")
     if isinstance(places, list):
-        return ", ".join(str(place).partition(":")[2] for place in places)
+        return joined(", ", (str(place).partition(":")[2] for place in places))
     keys = ("file", "equipment", "reason", "bench")
     return str(next((payload[key] for key in keys if key in payload), ""))

@@ -18,6 +18,7 @@ from chargebench.ui import theme
 from chargebench.ui.entry_detail import EntryDetail
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.handing import HandOverPanel
+from chargebench.ui.language import tr
 from chargebench.ui.month_chart import MonthChart
 from chargebench.ui.outgoing import ExportPanel, Panel, VerifyPanel
 from chargebench.ui.period import PeriodBar
@@ -96,7 +97,7 @@ class RecordsPage(QWidget):
         self._views = QButtonGroup(self)
         views: list[QPushButton] = []
         for place, words in enumerate(_LETTERS):
-            button = QPushButton(words)
+            button = QPushButton(tr(words))
             button.setProperty("weight", "area")
             button.setCheckable(True)
             self._views.addButton(button, place)
@@ -149,14 +150,14 @@ class RecordsPage(QWidget):
         self._views.button(USAGE).setChecked(True)
 
     def _acts(self) -> QWidget:
-        self.take_in = QPushButton("&Take in…")
-        self.back_up = QPushButton("&Back up")
-        self.go_back = QPushButton("Bac&kups…")
-        self.go_back.setToolTip("Go back to a backup, or rescue what can be read")
-        self.verify = QPushButton("&Verify")
-        self.export = QPushButton("E&xport…")
+        self.take_in = QPushButton(tr("&Take in…"))
+        self.back_up = QPushButton(tr("&Back up"))
+        self.go_back = QPushButton(tr("Bac&kups…"))
+        self.go_back.setToolTip(tr("Go back to a backup, or rescue what can be read"))
+        self.verify = QPushButton(tr("&Verify"))
+        self.export = QPushButton(tr("E&xport…"))
         self.export.setProperty("weight", "main")
-        self.hand_over = QPushButton("Hand &over…")
+        self.hand_over = QPushButton(tr("Hand &over…"))
         return _in_two(
             self.take_in, self.hand_over, self.back_up, self.go_back, self.verify, self.export
         )

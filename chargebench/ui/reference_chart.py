@@ -11,6 +11,8 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from chargebench.steps.reference import Tabled
 from chargebench.ui import theme
 from chargebench.ui.ink import ink
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 _TICKS = 7
 
@@ -91,9 +93,13 @@ def draw_chart(painter: QPainter, room: QRectF, table: Tabled, with_ink: ChartIn
     plot = room.adjusted(wide + line * 0.6, line * 1.3, -line * 1.2, -line * 2.4)
     _grid(painter, plot, (across, up), with_ink)
     painter.setPen(with_ink.text)
-    painter.drawText(QPointF(room.left(), room.top() + metrics.ascent()), table.pressure.label)
+    painter.drawText(QPointF(room.left(), room.top() + metrics.ascent()), tr(table.pressure.label))
     under = QRectF(plot.left(), plot.bottom() + line * 1.2, plot.width(), line * 1.2)
-    painter.drawText(under, Qt.AlignmentFlag.AlignRight, f"temperature, {table.temperature.label}")
+    painter.drawText(
+        under,
+        Qt.AlignmentFlag.AlignRight,
+        tr(say("temperature, {label}", label=table.temperature.label)),
+    )
     curves = (1, 2) if table.glides else (1,)
     for which in curves:
         points = [
@@ -159,23 +165,30 @@ class ReferenceChart(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._table: Tabled | None = None
-        self.setAccessibleName("Pressure-temperature chart")
+        self.setAccessibleName(tr("Pressure-temperature chart"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_table(self, table: Tabled | None) -> None:
         """Draw a table's curves."""
         self._table = table
         said = "" if table is None or not table.rows else self._sentence(table)
-        self.setAccessibleDescription(said)
-        self.setToolTip(said)
+        self.setAccessibleDescription(tr(said))
+        self.setToolTip(tr(said))
         self.update()
 
     @staticmethod
     def _sentence(table: Tabled) -> str:
         first, last = table.chart[0], table.chart[-1]
-        return (
-            f"{table.refrigerant}: from {first[1]:.4g} at {first[0]:g} {table.temperature.label} "
-            f"to {last[1]:.4g} {table.pressure.label} at {last[0]:g} {table.temperature.label}."
+        return say(
+            "{refrigerant}: from {first:.4g} at {first_2:g} {label} to {last:.4g} "
+            "{label_2} at {last_2:g} {label}.",
+            refrigerant=table.refrigerant,
+            first=first[1],
+            first_2=first[0],
+            label=table.temperature.label,
+            last=last[1],
+            label_2=table.pressure.label,
+            last_2=last[0],
         )
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802 - Qt's name

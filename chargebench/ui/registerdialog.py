@@ -11,7 +11,9 @@ from chargebench.errors import ChargebenchError, StepRefused
 from chargebench.steps import REGISTERS
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.ruling import RulesSaid
+from chargebench.words import say
 
 
 class RegisterDialog(QDialog):
@@ -34,7 +36,7 @@ class RegisterDialog(QDialog):
         self.saved_id = ""
         form = REGISTERS[register]
         verb = "Change" if row_id else "New"
-        self.setWindowTitle(f"{verb} {form.title.lower()}")
+        self.setWindowTitle(tr(say("{verb} {form}", verb=verb, form=form.title.lower())))
         self.setWindowModality(Qt.WindowModality.WindowModal)
         choices = {"rule_set": tuple(rules.names())} if register == "shop" else {}
         self.form = FormView(form, desk, choices=choices, taken="scfp")
@@ -45,10 +47,15 @@ class RegisterDialog(QDialog):
         self.id_field.setReadOnly(row_id is not None)
         if row_id is not None:
             self.id_field.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
-        self.id_field.setAccessibleName(f"Id of the {register}")
+        self.id_field.setAccessibleName(tr(say("Id of the {register}", register=register)))
         layout = QVBoxLayout(self)
         head = wrapped(
-            f"{form.title} {'' if register == 'shop' else row_id or ''}".strip(), "title"
+            say(
+                "{form} {row_id}",
+                form=form.title,
+                row_id="" if register == "shop" else row_id or "",
+            ).strip(),
+            "title",
         )
         layout.addWidget(head)
         layout.addWidget(wrapped(form.purpose, "faint"))
@@ -72,16 +79,16 @@ class RegisterDialog(QDialog):
     def _buttons(self) -> QDialogButtonBox:
         box = QDialogButtonBox()
         if self._register == "person" and self._row_id:
-            key = box.addButton("&Passphrase…", QDialogButtonBox.ButtonRole.ActionRole)
+            key = box.addButton(tr("&Passphrase…"), QDialogButtonBox.ButtonRole.ActionRole)
             key.setAutoDefault(False)
             key.clicked.connect(lambda _: self._set_passphrase())
-        save = box.addButton("&Save", QDialogButtonBox.ButtonRole.AcceptRole)
+        save = box.addButton(tr("&Save"), QDialogButtonBox.ButtonRole.AcceptRole)
         save.setProperty("weight", "main")
-        save.setToolTip("Ctrl+Return")
+        save.setToolTip(tr("Ctrl+Return"))
         save.setShortcut("Ctrl+Return")
         # Enter goes on to the next field; it must not save a half-typed row.
         save.setAutoDefault(False)
-        cancel = box.addButton("&Cancel", QDialogButtonBox.ButtonRole.RejectRole)
+        cancel = box.addButton(tr("&Cancel"), QDialogButtonBox.ButtonRole.RejectRole)
         cancel.setAutoDefault(False)
         box.accepted.connect(self.save)
         box.rejected.connect(self.reject)
@@ -106,7 +113,7 @@ class RegisterDialog(QDialog):
         """Save the row; it becomes an entry with before and after."""
         row_id = self._row_id or self.id_field.text().strip()
         if not self._row_id and row_id in self._desk.rows(self._register):
-            self._say(f"{row_id} is in the register already; choose another id.")
+            self._say(say("{row_id} is in the register already; choose another id.", row_id=row_id))
             return
         try:
             self.saved_id = self._desk.save_row(self._register, row_id, self.form.typed())
@@ -130,7 +137,7 @@ class RegisterDialog(QDialog):
         super().reject()
 
     def _say(self, text: str) -> None:
-        self.says.setText(text)
+        self.says.setText(tr(text))
         self.says.show()
 
 

@@ -18,8 +18,10 @@ from chargebench.steps import REGISTERS
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fields import LineEdit
+from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.registerdialog import make_row
+from chargebench.words import joined, say
 
 _ORDER = ("equipment", "site", "person", "instrument", "cylinder", "shop")
 _EMPTY = "Nothing in this register yet. {purpose} Press New to make the first."
@@ -32,25 +34,25 @@ class RegistersDialog(QDialog):
         super().__init__(parent)
         self._desk = desk
         self._notifier = notifier
-        self.setWindowTitle("Registers")
+        self.setWindowTitle(tr("Registers"))
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setWindowModality(Qt.WindowModality.WindowModal)
         self.register = QComboBox()
-        self.register.addItems([REGISTERS[key].title for key in _ORDER])
-        self.register.setAccessibleName("Register")
+        self.register.addItems([tr(REGISTERS[key].title) for key in _ORDER])
+        self.register.setAccessibleName(tr("Register"))
         self.search = LineEdit()
-        self.search.setAccessibleName("Find a row")
+        self.search.setAccessibleName(tr("Find a row"))
         self.list = QListWidget()
-        self.list.setAccessibleName("Rows")
+        self.list.setAccessibleName(tr("Rows"))
         self.empty = wrapped(weight="faint")
-        self.new = QPushButton("&New")
-        self.change = QPushButton("C&hange")
-        self.close_button = QPushButton("&Close")
+        self.new = QPushButton(tr("&New"))
+        self.change = QPushButton(tr("C&hange"))
+        self.close_button = QPushButton(tr("&Close"))
         for button in (self.new, self.change, self.close_button):
             button.setAutoDefault(False)
         top = QHBoxLayout()
         for text, each in (("&Register", self.register), ("&Find", self.search)):
-            label = QLabel(text)
+            label = QLabel(tr(text))
             label.setBuddy(each)
             top.addWidget(label)
             top.addWidget(each, 1)
@@ -82,14 +84,21 @@ class RegistersDialog(QDialog):
         self.list.clear()
         for row_id, row in self._desk.rows(register).items():
             label = self._desk.label(register, row_id)
-            text = label if label.startswith(row_id) else f"{row_id}  {label}"
-            details = " ".join(row.values()).casefold()
-            if all(word in f"{text} {details}".casefold() for word in wanted):
+            text = (
+                label
+                if label.startswith(row_id)
+                else say("{row_id}  {label}", row_id=row_id, label=label)
+            )
+            details = joined(" ", row.values()).casefold()
+            if all(
+                word in say("{text} {details}", text=text, details=details).casefold()
+                for word in wanted
+            ):
                 item = QListWidgetItem(text)
                 item.setData(Qt.ItemDataRole.UserRole, row_id)
                 item.setSizeHint(item.sizeHint().expandedTo(_row_size()))
                 self.list.addItem(item)
-        self.empty.setText(_EMPTY.format(purpose=REGISTERS[register].purpose))
+        self.empty.setText(tr(say(_EMPTY, purpose=REGISTERS[register].purpose)))
         self.empty.setVisible(not self.list.count())
         self.new.setEnabled(register != "shop")
         if self.list.count():

@@ -17,6 +17,7 @@ from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPixmap, QRe
 from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
 
 from chargebench.ui import theme
+from chargebench.ui.language import tr
 from chargebench.ui.shapes import draw
 
 PAGE = 200
@@ -39,6 +40,14 @@ class Column(Generic[Row]):
     least: float = 0.0  # lines of text; given, it shrinks so far and takes what room is left
     drawn: float = 0.0  # lines of text that a picture beside the words takes
     gives_way: int = 0  # the highest goes first where there is no room for all
+
+    def title(self) -> str:
+        """Its head as the window shows it."""
+        return tr(self.head)
+
+    def says(self, row: Row) -> str:
+        """What it says of a row as the window shows it."""
+        return tr(self.text(row))
 
 
 class RowModel(QAbstractTableModel, Generic[Row]):
@@ -123,7 +132,7 @@ class RowModel(QAbstractTableModel, Generic[Row]):
         if orientation is not Qt.Orientation.Horizontal:
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return self.columns[section].head
+            return self.columns[section].title()
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _RIGHT if self.columns[section].right else _LEFT
         return None
@@ -133,9 +142,9 @@ class RowModel(QAbstractTableModel, Generic[Row]):
         row, column = self._rows[index.row()], self.columns[index.column()]
         match role:
             case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.ToolTipRole:
-                return column.text(row)
+                return column.says(row)
             case Qt.ItemDataRole.AccessibleTextRole:
-                return f"{column.head}: {column.text(row)}"
+                return f"{column.title()}: {column.says(row)}"
             case Qt.ItemDataRole.TextAlignmentRole:
                 return _RIGHT if column.right else _LEFT
             case Qt.ItemDataRole.UserRole:
@@ -169,7 +178,7 @@ class RowView(QTableView):
         self._widths: list[int] = []  # that head and words want; measured with each reading
         self._heads: list[int] = []
         self.setModel(model)
-        self.setAccessibleName(name)
+        self.setAccessibleName(tr(name))
         self.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QTableView.SelectionMode.SingleSelection)
         self.setHorizontalScrollMode(QTableView.ScrollMode.ScrollPerPixel)
@@ -249,11 +258,11 @@ class RowView(QTableView):
             heads, words, em = QFontMetrics(bold), self.fontMetrics(), theme.em()
             edges = 2 * (em // 3) + 8
             for column in self._rows_model.columns:
-                lines = [line for row in rows for line in column.text(row).split("\n")]
+                lines = [line for row in rows for line in column.says(row).split("\n")]
                 wide = max((words.horizontalAdvance(line) for line in lines), default=0)
                 shaped = column.shape is not None and any(column.shape(row) for row in rows)
                 beside = round(em * (column.drawn + (1.4 if shaped else 0)))
-                head = max(heads.horizontalAdvance(line) for line in column.head.split("\n"))
+                head = max(heads.horizontalAdvance(line) for line in column.title().split("\n"))
                 self._heads.append(head + edges)
                 self._widths.append(max(head, wide + beside) + edges)
         return self._widths

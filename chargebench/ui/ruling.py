@@ -9,6 +9,7 @@ from chargebench.desk.ruling import file_to_type, rules_said
 from chargebench.steps import Typed
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.turning import row_of
 
 
@@ -22,7 +23,7 @@ class RulesSaid(QWidget):
         self._folder = folder
         self._said_of: tuple[str, str] | None = None
         self.says = wrapped()
-        self.choose = QPushButton("Look for a rule &file…")
+        self.choose = QPushButton(tr("Look for a rule &file…"))
         self.choose.setAutoDefault(False)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, theme.em() // 3, 0, 0)
@@ -36,12 +37,15 @@ class RulesSaid(QWidget):
         if chosen != self._said_of:
             self._said_of = chosen
             self._refusal, said = rules_said(typed, self._folder)
-            self.says.setText(said)
+            self.says.setText(tr(said))
         return self._refusal
 
     def _look_for(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self, "Rule file of the shop", str(self._folder), "Rule files (*.toml);;All files (*)"
+            self,
+            tr("Rule file of the shop"),
+            str(self._folder),
+            tr("Rule files (*.toml);;All files (*)"),
         )
         if name:
             self.file_chosen.emit(file_to_type(Path(name), self._folder))

@@ -18,7 +18,9 @@ from chargebench.errors import ReadingRefused
 from chargebench.steps.form import TypedLine
 from chargebench.steps.series import lines_from_file, lines_from_text
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.units import Kind
+from chargebench.words import joined, say
 
 _FIRST = 3  # lines shown from the start, beside the last
 _THERE_ALREADY = "There are readings already. Take their lines out of the form, then add a series."
@@ -36,14 +38,14 @@ class Series(QWidget):
         self._free = free  # whether a series may come in
         self._lines: list[TypedLine] = []
         self._source = ""
-        self.paste = QPushButton("&Paste")
-        self.paste.setToolTip("Two columns from the clipboard: time and reading, with units.")
-        self.file = QPushButton("From &file…")
-        self.file.setToolTip("A text file of two columns; it can be dropped here, too.")
+        self.paste = QPushButton(tr("&Paste"))
+        self.paste.setToolTip(tr("Two columns from the clipboard: time and reading, with units."))
+        self.file = QPushButton(tr("From &file…"))
+        self.file.setToolTip(tr("A text file of two columns; it can be dropped here, too."))
         self.understood = wrapped()
-        self.add = QPushButton("Add these readings")
+        self.add = QPushButton(tr("Add these readings"))
         self.add.setProperty("weight", "main")
-        self.leave_button = QPushButton("Leave them")
+        self.leave_button = QPushButton(tr("Leave them"))
         self._preview = QWidget()
         top, below = QHBoxLayout(), QHBoxLayout()
         for line, buttons in (
@@ -76,7 +78,9 @@ class Series(QWidget):
 
     def take_file(self, path: Path) -> None:
         """Look at a two-column text file."""
-        self._look(lambda: lines_from_file(path, third=self._third), f"file {path.name}")
+        self._look(
+            lambda: lines_from_file(path, third=self._third), say("file {path}", path=path.name)
+        )
 
     def _read(self, text: str) -> tuple[TypedLine, ...]:
         return lines_from_text(text, third=self._third)
@@ -88,7 +92,10 @@ class Series(QWidget):
 
     def _choose_file(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self, "Readings from a file", "", "Two columns (*.txt *.csv *.tsv *.log);;All files (*)"
+            self,
+            tr("Readings from a file"),
+            "",
+            tr("Two columns (*.txt *.csv *.tsv *.log);;All files (*)"),
         )
         if name:
             self.take_file(Path(name))
@@ -120,7 +127,7 @@ class Series(QWidget):
             self.said.emit(_THERE_ALREADY)
             return
         self._lines, self._source = list(found), source
-        self.understood.setText("\n".join(_understood(found, source)))
+        self.understood.setText(tr(joined("\n", _understood(found, source))))
         self._preview.show()
         self.add.setFocus()
 
@@ -137,7 +144,7 @@ def _understood(lines: Sequence[TypedLine], source: str) -> list[str]:
     rows = [f"{number}.  {_row(line)}" for number, line in enumerate(lines[:_FIRST], 1)]
     if len(lines) > _FIRST:
         rows += ["…"] * (len(lines) > _FIRST + 1) + [f"{len(lines)}.  {_row(lines[-1])}"]
-    return [f"Understood {len(lines)} readings ({source}):", *rows]
+    return [say("Understood {count} readings ({source}):", count=len(lines), source=source), *rows]
 
 
 def _row(line: TypedLine) -> str:

@@ -17,6 +17,8 @@ from chargebench.errors import ChargebenchError
 from chargebench.steps import REGISTERS
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
+from chargebench.words import joined, say
 
 
 class _Decision(QDialog):
@@ -24,15 +26,15 @@ class _Decision(QDialog):
 
     def __init__(self, title: str, says: str, asks: str, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle(title)
+        self.setWindowTitle(tr(title))
         self.setWindowModality(Qt.WindowModality.WindowModal)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.words = wrapped(says)
         self.reason = QLineEdit()
-        self.reason.setAccessibleName(asks)
+        self.reason.setAccessibleName(tr(asks))
         self.refusal = wrapped(weight="refusal")
         self.refusal.hide()
-        self.cancel = QPushButton("&Cancel")
+        self.cancel = QPushButton(tr("&Cancel"))
         self.cancel.setAutoDefault(False)
         self.cancel.clicked.connect(lambda _: self.reject())
         self._acts = QHBoxLayout()
@@ -49,7 +51,7 @@ class _Decision(QDialog):
 
     def offer(self, words: str, act: Callable[[str], object], *, main: bool = False) -> QPushButton:
         """Add a button that records a decision with the reason typed."""
-        button = QPushButton(words)
+        button = QPushButton(tr(words))
         button.setAutoDefault(False)
         if main:
             button.setProperty("weight", "main")
@@ -61,7 +63,7 @@ class _Decision(QDialog):
         try:
             act(self.reason.text())
         except ChargebenchError as refusal:
-            self.refusal.setText(str(refusal))
+            self.refusal.setText(tr(str(refusal)))
             self.refusal.show()
             self.reason.setFocus()
             return
@@ -80,7 +82,7 @@ class DecideTwice(_Decision):
     """Whether two ids name one thing, with what is written of both."""
 
     def __init__(self, desk: Desk, register: str, one: str, other: str, parent: QWidget) -> None:
-        title = f"{REGISTERS[register].title}: one or two?"
+        title = say("{title}: one or two?", title=REGISTERS[register].title)
         super().__init__(title, _beside(desk, register, one, other), "Why (may stay empty)", parent)
 
         def decided(*, same: bool) -> Callable[[str], object]:
@@ -92,13 +94,20 @@ class DecideTwice(_Decision):
 
 def _beside(desk: Desk, register: str, one: str, other: str) -> str:
     rows = desk.row(register, one), desk.row(register, other)
-    lines = [f"{one} beside {other}:"]
+    lines = [say("{one} beside {other}:", one=one, other=other)]
     for field in REGISTERS[register].fields:
         words = [row.get(field.key, "") for row in rows]
         if any(words):
             same = "the same" if words[0] == words[1] else words[1] or "nothing"
-            lines.append(f"{field.label}: {words[0] or 'nothing'} – {same}")
-    return "\n".join(lines)
+            lines.append(
+                say(
+                    "{label}: {words} – {same}",
+                    label=field.label,
+                    words=words[0] or "nothing",
+                    same=same,
+                )
+            )
+    return joined("\n", lines)
 
 
 def open_decision(

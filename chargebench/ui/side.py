@@ -18,11 +18,13 @@ from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import source_words
 from chargebench.ui.hold_plot import HoldPlot
 from chargebench.ui.hold_view import hold_view
+from chargebench.ui.language import tr
 from chargebench.ui.mass_picture import MassPicture
 from chargebench.ui.mass_view import mass_view
 from chargebench.ui.side_table import SideTable
 from chargebench.ui.wording import figure_of, value_of
 from chargebench.units import System
+from chargebench.words import joined, say
 
 LONG = 40  # characters; a value longer than this is a sentence and is not set bold
 
@@ -49,20 +51,33 @@ class FigureLine(QWidget):
         if self._figure == figure:
             return
         self._figure = figure
-        self.label.setText(figure.label)
-        self.value.setText(figure_of(figure, system))
+        self.label.setText(tr(figure.label))
+        self.value.setText(tr(figure_of(figure, system)))
         said_at_length = len(self.value.text()) > LONG
         self.value.setProperty("weight", "" if said_at_length else "figure")
         self.value.style().polish(self.value)
         said = []
         if figure.limit is not None:
-            said.append(f"against {value_of(figure.limit, system, like=figure.value)}")
+            said.append(
+                say(
+                    "against {value_of}", value_of=value_of(figure.limit, system, like=figure.value)
+                )
+            )
         if figure.source:
             said.append(sources.said(figure.source, figure.mark))
-        self.against.setText(" · ".join(said))
+        self.against.setText(tr(joined(" · ", said)))
         self.against.setVisible(bool(said))
-        self.setToolTip(source_words(figure.source, figure.mark) if figure.source else "")
-        self.setAccessibleName(f"{figure.label}: {self.value.text()}, {self.against.text()}")
+        self.setToolTip(tr(source_words(figure.source, figure.mark) if figure.source else ""))
+        self.setAccessibleName(
+            tr(
+                say(
+                    "{label}: {value}, {against}",
+                    label=figure.label,
+                    value=self.value.text(),
+                    against=self.against.text(),
+                )
+            )
+        )
 
 
 class SidePanel(QScrollArea):
@@ -77,7 +92,7 @@ class SidePanel(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName("Worked out")
+        self.setAccessibleName(tr("Worked out"))
         page = QWidget()
         page.setObjectName("page")
         self._column = QVBoxLayout(page)
@@ -139,8 +154,8 @@ class SidePanel(QScrollArea):
         self._show_sentences(worked.sentences[drawn:])
         self._show_figures(worked)
         self._show_tables(worked.tables)
-        self._judged.setText(f"Judged by {case.rule_set.called}.")
-        self._judged.setToolTip(case.rule_set.title)
+        self._judged.setText(tr(say("Judged by {called}.", called=case.rule_set.called)))
+        self._judged.setToolTip(tr(case.rule_set.title))
         self._judged.setVisible(bool(worked.figures))
         if self._from_top:  # last: a table that goes hands its focus on, and the area follows it
             self.verticalScrollBar().setValue(0)
@@ -156,7 +171,7 @@ class SidePanel(QScrollArea):
         for place, label in enumerate(self._sentences):
             says = sentences[place] if place < len(sentences) else ""
             if label.text() != says:
-                label.setText(says)
+                label.setText(tr(says))
             label.setVisible(bool(says))
 
     def _show_figures(self, worked: Worked) -> None:

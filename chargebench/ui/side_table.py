@@ -8,8 +8,10 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 from chargebench.steps import Cell, Table
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.wording import fine_of, value_of
 from chargebench.units import System
+from chargebench.words import joined, say
 
 MARK = "◆\u00a0"
 _LEAST, _MOST = 8, 14  # characters; columns share the width by their longest words
@@ -58,9 +60,9 @@ class SideTable(QWidget):
             self._table.title,
             self._table.says,
         ):
-            self.title.setText(table.title)
-            self.setAccessibleName(table.title)
-            self.says.setText(table.says)
+            self.title.setText(tr(table.title))
+            self.setAccessibleName(tr(table.title))
+            self.says.setText(tr(table.says))
             self.says.setVisible(bool(table.says))
         self._table = table
         wanted = self._plan(table, system)
@@ -86,7 +88,7 @@ class SideTable(QWidget):
             for place, cell in enumerate(row):
                 spot, head = (line, place), table.heads[place]
                 wanted[spot] = self._of_cell(spot, cell, system, head, right=rights[place])
-            if below and (why := " ".join(cell.why for cell in row if cell.why)):
+            if below and (why := joined(" ", (cell.why for cell in row if cell.why))):
                 wanted[line + 1, 0] = _Written(why, "faint", across=len(table.heads))
         return wanted
 
@@ -100,7 +102,11 @@ class SideTable(QWidget):
         text = _text(cell, system)
         first = spot[1] == 0
         weight = "check" if cell.marked else ("faint" if first else "")
-        spoken = text if first or not text else f"{head}: {text}. {cell.why}"
+        spoken = (
+            text
+            if first or not text
+            else say("{head}: {text}. {why}", head=head, text=text, why=cell.why)
+        )
         made = _Written(text, weight, right, 1, cell.why, spoken)
         self._cells[spot, system] = (cell, made)
         return made
@@ -113,9 +119,9 @@ class SideTable(QWidget):
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         if before is None or before.across != one.across:
             self._grid.addWidget(label, *spot, 1, one.across)
-        label.setText(one.text)
-        label.setToolTip(one.tip)
-        label.setAccessibleName(one.spoken)
+        label.setText(tr(one.text))
+        label.setToolTip(tr(one.tip))
+        label.setAccessibleName(tr(one.spoken))
         top = Qt.AlignmentFlag.AlignTop
         label.setAlignment(top | (Qt.AlignmentFlag.AlignRight if one.right else top))
         if label.property("weight") != one.weight:

@@ -12,7 +12,9 @@ from chargebench.steps import Asks, Field, Form, answer
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fields import LineEdit, WhenEdit
+from chargebench.ui.language import tr
 from chargebench.ui.wording import at
+from chargebench.words import joined, say
 
 _DONE_AT = Form("done", "Done", "", (Field("at", "Done at", Asks.WHEN),))
 
@@ -25,9 +27,9 @@ class ReasonLine(QWidget):
         self._act: Callable[[str], None] | None = None
         self.asks = wrapped()
         self.reason = LineEdit()
-        self.record = QPushButton("Record")
+        self.record = QPushButton(tr("Record"))
         self.record.setProperty("weight", "main")
-        self.back = QPushButton("Back")
+        self.back = QPushButton(tr("Back"))
         line = QHBoxLayout()
         line.addWidget(self.reason, 1)
         line.addWidget(self.back)
@@ -44,9 +46,9 @@ class ReasonLine(QWidget):
     def ask(self, question: str, verb: str, act: Callable[[str], None]) -> None:
         """Ask; `act` is called with the reason."""
         self._act = act
-        self.asks.setText(question)
-        self.reason.setAccessibleName(question)
-        self.record.setText(verb)
+        self.asks.setText(tr(question))
+        self.reason.setAccessibleName(tr(question))
+        self.record.setText(tr(verb))
         self.reason.clear()
         self.show()
         self.reason.setFocus()
@@ -83,21 +85,21 @@ class SignStrip(QFrame):
         self.says = wrapped(weight="refusal")
         self.says.hide()
         self.done_at = WhenEdit("now", moment=True)
-        self.done_at.setPlaceholderText("done now")
+        self.done_at.setPlaceholderText(tr("done now"))
         self.done_at.setMinimumWidth(theme.em() * 6)
-        self.done_at.setAccessibleName("Done at")
-        self.done_at.setToolTip("When it was done, if not now: 2026-11-25 14:30")
+        self.done_at.setAccessibleName(tr("Done at"))
+        self.done_at.setToolTip(tr("When it was done, if not now: 2026-11-25 14:30"))
         self.done_at.setMaximumWidth(theme.em() * 10)
-        self.aside = QPushButton("Not needed")
-        self.aside.setToolTip("Ctrl+Shift+N")
-        self.display = QPushButton("Bench display")
-        self.display.setToolTip("F11: figures readable from three metres")
+        self.aside = QPushButton(tr("Not needed"))
+        self.aside.setToolTip(tr("Ctrl+Shift+N"))
+        self.display = QPushButton(tr("Bench display"))
+        self.display.setToolTip(tr("F11: figures readable from three metres"))
         self.display.hide()
-        self.sign_button = QPushButton("Sign")
+        self.sign_button = QPushButton(tr("Sign"))
         self.sign_button.setProperty("weight", "main")
-        self.sign_button.setToolTip("Ctrl+Return")
-        self.reverse_button = QPushButton("Reverse")
-        self.reverse_button.setToolTip("Ctrl+R: take it back by a further entry, with a reason")
+        self.sign_button.setToolTip(tr("Ctrl+Return"))
+        self.reverse_button = QPushButton(tr("Reverse"))
+        self.reverse_button.setToolTip(tr("Ctrl+R: take it back by a further entry, with a reason"))
         self.before = wrapped(weight="faint")
         self.before.setTextFormat(Qt.TextFormat.RichText)
         self.before.hide()
@@ -138,7 +140,7 @@ class SignStrip(QFrame):
 
     def show_taken_back(self, lines: Sequence[str]) -> None:
         """Show what was signed here before and taken back, as rich text."""
-        self.before.setText("<br>".join(lines))
+        self.before.setText(tr(joined("<br>", lines)))
         self.before.setVisible(bool(lines))
 
     def show_step(self, step: StepView, *, job_open: bool, may_not: str = "") -> None:
@@ -152,25 +154,40 @@ class SignStrip(QFrame):
             each.setVisible(is_open and job_open)
         self._acts.setVisible(is_open and job_open)
         self.reverse_button.setVisible(not is_open and job_open)
-        self.reverse_button.setText("Reverse" if step.state == "signed" else "Take back")
+        self.reverse_button.setText(tr("Reverse" if step.state == "signed" else "Take back"))
         if not is_open:
             when = at(step.at) if step.at else ""
-            word = "Signed" if step.state == "signed" else f"Not needed ({step.reason}); signed"
-            judged = f" Judged by {step.rule_set}." if step.rule_set else ""
-            self.will.setText(f"{word} by {step.by}, {when}, entry {step.number}.{judged}")
+            word = (
+                "Signed"
+                if step.state == "signed"
+                else say("Not needed ({reason}); signed", reason=step.reason)
+            )
+            judged = say(" Judged by {rule_set}.", rule_set=step.rule_set) if step.rule_set else ""
+            self.will.setText(
+                tr(
+                    say(
+                        "{word} by {by}, {when}, entry {step_number}.{judged}",
+                        word=word,
+                        by=step.by,
+                        when=when,
+                        step_number=step.number,
+                        judged=judged,
+                    )
+                )
+            )
         elif may_not:
-            self.will.setText(may_not)
+            self.will.setText(tr(may_not))
         elif not job_open:
-            self.will.setText("The job is closed; open it again with a reason to record here.")
+            self.will.setText(tr("The job is closed; open it again with a reason to record here."))
 
     def will_record(self, text: str) -> None:
         """Say in a line what signing records."""
         if text != self.will.text():
-            self.will.setText(text)
+            self.will.setText(tr(text))
 
     def say(self, text: str) -> None:
         """Say why it was not recorded."""
-        self.says.setText(text)
+        self.says.setText(tr(text))
         self.says.setVisible(bool(text))
 
     def _on_sign(self) -> None:
@@ -186,14 +203,19 @@ class SignStrip(QFrame):
     def _on_aside(self) -> None:
         assert self._step is not None
         self.reason.ask(
-            f"Why is {self._step.title} not needed?", "Record", lambda why: self.set_aside.emit(why)
+            say("Why is {step} not needed?", step=self._step.title),
+            "Record",
+            lambda why: self.set_aside.emit(why),
         )
 
     def _on_reverse(self) -> None:
         assert self._step is not None
         self.reason.ask(
-            f"Why is entry {self._step.number} taken back? It stays in the records, and a further "
-            "entry reverses it; the text opens again to be mended.",
+            say(
+                "Why is entry {step_number} taken back? It stays in the records, and a "
+                "further entry reverses it; the text opens again to be mended.",
+                step_number=self._step.number,
+            ),
             "Record reversal",
             lambda why: self.reverse.emit(why),
         )

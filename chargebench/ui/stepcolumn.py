@@ -14,7 +14,9 @@ from PySide6.QtWidgets import (
 
 from chargebench.desk.views import StepView
 from chargebench.ui import theme
+from chargebench.ui.language import tr
 from chargebench.ui.shapes import draw
+from chargebench.words import say
 
 _KEY = Qt.ItemDataRole.UserRole
 _STATE = Qt.ItemDataRole.UserRole + 1
@@ -61,7 +63,7 @@ class _StepPainter(QStyledItemDelegate):
         font.setPointSizeF(font.pointSizeF() * 0.85)
         painter.setFont(font)
         painter.setPen(QColor(colours.ink if current else colours.faint))
-        word = "now" if shape == "now" else state
+        word = tr("now" if shape == "now" else state)
         below = text.adjusted(0, middle - text.top(), 0, 0)
         painter.drawText(below, left | Qt.AlignmentFlag.AlignTop, word)
         painter.restore()
@@ -84,7 +86,7 @@ class StepColumn(QListWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setItemDelegate(_StepPainter(self))
-        self.setAccessibleName("Steps")
+        self.setAccessibleName(tr("Steps"))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setTabKeyNavigation(False)
         self.currentItemChanged.connect(self._on_current)
@@ -101,11 +103,11 @@ class StepColumn(QListWidget):
                 self.item(self.count() - 1).setData(_KEY, step.key)
         for row, step in enumerate(steps):
             item = self.item(row)
-            item.setData(_TITLE, step.title)
+            item.setData(_TITLE, tr(step.title))
             item.setData(_STATE, step.state)
-            spoken = f"{step.title}, {step.state}"
-            item.setData(Qt.ItemDataRole.AccessibleTextRole, spoken)
-            item.setToolTip(spoken)
+            spoken = say("{step}, {state}", step=step.title, state=step.state)
+            item.setData(Qt.ItemDataRole.AccessibleTextRole, tr(spoken))
+            item.setToolTip(tr(spoken))
         self.blockSignals(False)  # noqa: FBT003 - Qt's signature
         if current:
             self.choose(current)

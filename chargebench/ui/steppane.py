@@ -21,6 +21,7 @@ from chargebench.ui.livestrip import LiveStrip, instrument_of
 from chargebench.ui.signing import SignStrip
 from chargebench.ui.taking import first_empty, focused_place, take
 from chargebench.ui.weighing import Weighing
+from chargebench.words import say
 
 KEEP_MS = 300
 AFTER_CLOSING = "follow_up"
@@ -217,8 +218,17 @@ class StepPane(QWidget):
 
     def _will_record(self, look: Look) -> str:
         title, number = self.form().form.title, self._viewed().number
-        first = f" {look.worked.sentences[0]}" if look.worked.sentences else ""
-        return f"Signing records {title} of {number} by {self._who}.{first}{self._read()}"
+        first = (
+            say(" {sentences}", sentences=look.worked.sentences[0]) if look.worked.sentences else ""
+        )
+        return say(
+            "Signing records {title} of {number} by {who}.{first}{read}",
+            title=title,
+            number=number,
+            who=self._who,
+            first=first,
+            read=self._read(),
+        )
 
     def _read(self) -> str:
         """What of the step was read, not typed."""
@@ -259,20 +269,31 @@ class StepPane(QWidget):
         except ChargebenchError as refusal:
             self.strip.say(str(refusal))
             return
-        self.recorded.emit(f"{form.form.title} signed, entry {entry.number}.", True)  # noqa: FBT003
+        self.recorded.emit(
+            say(
+                "{form} signed, entry {entry_number}.",
+                form=form.form.title,
+                entry_number=entry.number,
+            ),
+            True,  # noqa: FBT003
+        )
 
     def _set_aside(self, reason: str) -> None:
         job, key, title = self._viewed().id, self.key(), self.form().form.title
         self.flush()
         self._record(
             lambda: self._desk.not_needed(job, key, reason),
-            f"{title} recorded as not needed.",
+            say("{title} recorded as not needed.", title=title),
             onward=True,
         )
 
     def _reverse(self, reason: str) -> None:
         step = self._step(self.key())
-        said = f"Entry {step.number} reversed; {step.title} is open again."
+        said = say(
+            "Entry {step_number} reversed; {step} is open again.",
+            step_number=step.number,
+            step=step.title,
+        )
         self._record(lambda: self._desk.reverse(step.entry, reason), said, onward=False)
 
     def _record(self, act: Callable[[], object], said: str, *, onward: bool) -> None:

@@ -19,6 +19,7 @@ from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.fillbar import FillDelegate
 from chargebench.ui.flagbar import FlagLine
 from chargebench.ui.instruments import InstrumentRow, instrument_columns, instrument_rows
+from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.registers import RegistersDialog
@@ -26,6 +27,7 @@ from chargebench.ui.rowtable import RowModel, RowView
 from chargebench.ui.stock_act import StockAct
 from chargebench.ui.stocktake import StockTakePage
 from chargebench.ui.turning import Turning, row_of, scrolled
+from chargebench.words import say
 
 _SEARCH_MS = 120
 _NO_CYLINDERS = (
@@ -75,18 +77,18 @@ class StockArea(QStackedWidget):
     def _build(self) -> None:
         self._list_page = QWidget()
         self.search = QLineEdit()
-        self.search.setPlaceholderText("cylinder, refrigerant, owner; a scanner types here")
-        self.search.setAccessibleName("Find a cylinder or an instrument")
-        label = QLabel("&Find")
+        self.search.setPlaceholderText(tr("cylinder, refrigerant, owner; a scanner types here"))
+        self.search.setAccessibleName(tr("Find a cylinder or an instrument"))
+        label = QLabel(tr("&Find"))
         label.setBuddy(self.search)
         self.show_cylinders = _choice("&Cylinders")
         self.show_instruments = _choice("&Instruments")
-        self.new = QPushButton("&New cylinder")
+        self.new = QPushButton(tr("&New cylinder"))
         self.new.setProperty("weight", "main")
-        self.registers = QPushButton("Re&gisters")
-        self.registers.setToolTip("Sites, equipment, people, instruments, cylinders, the shop")
-        self.reference = QPushButton("R&eference")
-        self.reference.setToolTip("F7: saturation table, chart, limits of any refrigerant")
+        self.registers = QPushButton(tr("Re&gisters"))
+        self.registers.setToolTip(tr("Sites, equipment, people, instruments, cylinders, the shop"))
+        self.reference = QPushButton(tr("R&eference"))
+        self.reference.setToolTip(tr("F7: saturation table, chart, limits of any refrigerant"))
         self.table = RowView(self.cylinders, "Cylinders")
         self.table.setItemDelegateForColumn(FILL_COLUMN, FillDelegate(self.table))
         self.instrument_table = RowView(self.instruments, "Instruments")
@@ -96,11 +98,11 @@ class StockArea(QStackedWidget):
             label, self.search, self.reference, self.registers, self.new, fill=self.search
         )
         top = Turning((row_of(self.show_cylinders, self.show_instruments), looked), fill=1)
-        buttons = [QPushButton(words) for _, words in ACTS]
+        buttons = [QPushButton(tr(words)) for _, words in ACTS]
         for button, (key, _) in zip(buttons, ACTS, strict=True):
             button.clicked.connect(lambda _, act=key: self.begin(act, self._chosen()))
-        self.counting = QPushButton("Stoc&k-take")
-        self.counting.setToolTip("Weigh every cylinder in one go")
+        self.counting = QPushButton(tr("Stoc&k-take"))
+        self.counting.setToolTip(tr("Weigh every cylinder in one go"))
         self.counting.clicked.connect(lambda _: self.begin_stocktake())
         self.acts = row_of(*buttons, self.counting)
         column = QVBoxLayout(self._list_page)
@@ -152,8 +154,8 @@ class StockArea(QStackedWidget):
         hidden.hide()
         self.empty.setVisible(nothing)
         never = _NO_CYLINDERS if kind == "cylinder" else _NO_INSTRUMENTS
-        self.empty.setText(_NOTHING_FOUND if words else never)
-        self.new.setText(f"&New {kind}")
+        self.empty.setText(tr(_NOTHING_FOUND if words else never))
+        self.new.setText(tr(say("&New {kind}", kind=kind)))
         self.acts.setVisible(kind == "cylinder")
         if not nothing:
             shown.selectRow(0)
@@ -256,7 +258,7 @@ class StockArea(QStackedWidget):
         make_row(self._desk, register, self, self._saved, row_id=row_id)
 
     def _saved(self, row_id: str) -> None:
-        self.said.emit(f"{row_id} saved.")
+        self.said.emit(say("{row_id} saved.", row_id=row_id))
         self._notifier.changed.emit()
 
     def _look_up(self) -> None:
@@ -284,7 +286,7 @@ class StockArea(QStackedWidget):
 
 
 def _choice(words: str) -> QPushButton:
-    button = QPushButton(words)
+    button = QPushButton(tr(words))
     button.setProperty("weight", "area")
     button.setCheckable(True)
     button.setAutoExclusive(True)

@@ -15,7 +15,9 @@ from chargebench.ui.cautions import Cautions
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import FlagLine
 from chargebench.ui.formview import FormView
+from chargebench.ui.language import tr
 from chargebench.ui.wording import figure_of, value_of
+from chargebench.words import joined, say
 
 _FLAGS_SHOWN = 3
 _KEEP_MS = 400
@@ -41,12 +43,12 @@ class StockAct(QWidget):
         self.says.hide()
         self.cautions = Cautions()
         self.flags = [FlagLine() for _ in range(_FLAGS_SHOWN)]
-        self.back = QPushButton("&Back")
-        self.back.setToolTip("Esc; what is typed stays here")
-        self.clear = QPushButton("&Clear")
-        self.record = QPushButton(f"Record: {form.title.lower()}")
+        self.back = QPushButton(tr("&Back"))
+        self.back.setToolTip(tr("Esc; what is typed stays here"))
+        self.clear = QPushButton(tr("&Clear"))
+        self.record = QPushButton(tr(say("Record: {form}", form=form.title.lower())))
         self.record.setProperty("weight", "main")
-        self.record.setToolTip("Ctrl+Return")
+        self.record.setToolTip(tr("Ctrl+Return"))
         self._build(form.title, form.purpose)
         QShortcut(
             QKeySequence("Ctrl+Return"),
@@ -84,9 +86,6 @@ class StockAct(QWidget):
 
     def begin(self, cylinder: str = "") -> None:
         """Start at a cylinder; what was typed before and not recorded is still there."""
-        key = "source" if self.act == "decant" else "cylinder"
-        if cylinder and not self.form.typed():
-            self.put({key: cylinder})
         may_not = self._desk.refusal(Act.RECORD)
         self.form.lock(locked=bool(may_not))
         self.record.setEnabled(not may_not)
@@ -94,6 +93,9 @@ class StockAct(QWidget):
             self._refuse(may_not)
         if not self.form.typed():  # what was taken back stands open again
             self.put(self._desk.typed(_KEPT_AS, self.act))
+        key = "source" if self.act == "decant" else "cylinder"
+        if cylinder and not self.form.typed():
+            self.put({key: cylinder})
         self.form.focus_first()
 
     def put(self, typed: Typed) -> None:
@@ -134,9 +136,18 @@ class StockAct(QWidget):
         for figure in look.worked.figures:
             limit = ""
             if figure.limit is not None:
-                limit = f", limit {value_of(figure.limit, system, like=figure.value)}"
-            lines.append(f"{figure.label} {figure_of(figure, system)}{limit}")
-        self.comes.setText("\n".join(lines) or "What is typed is worked out here.")
+                limit = say(
+                    ", limit {value_of}", value_of=value_of(figure.limit, system, like=figure.value)
+                )
+            lines.append(
+                say(
+                    "{label} {figure_of}{limit}",
+                    label=figure.label,
+                    figure_of=figure_of(figure, system),
+                    limit=limit,
+                )
+            )
+        self.comes.setText(tr(joined("\n", lines) or "What is typed is worked out here."))
         for place, line in enumerate(self.flags):
             line.setVisible(place < len(look.flags))
             if place < len(look.flags):
@@ -158,10 +169,18 @@ class StockAct(QWidget):
             return
         about = str(typed.get("target" if self.act == "decant" else "cylinder", ""))
         self._empty()
-        self.recorded.emit(about, f"{STOCK[self.act].title}: {about}, entry {entry.number}.")
+        self.recorded.emit(
+            about,
+            say(
+                "{title}: {about}, entry {entry_number}.",
+                title=STOCK[self.act].title,
+                about=about,
+                entry_number=entry.number,
+            ),
+        )
 
     def _refuse(self, says: str) -> None:
-        self.says.setText(says)
+        self.says.setText(tr(says))
         self.says.show()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name

@@ -5,7 +5,9 @@ from datetime import date, datetime
 from typing import Protocol
 
 from chargebench.desk import Desk
+from chargebench.ui import language
 from chargebench.units import System, from_mg, shown
+from chargebench.words import say
 
 _KINDS = {
     "job-opened": "job opened",
@@ -78,13 +80,12 @@ def moved_words(kind: str, source: str, target: str, as_typed: str) -> str:
 
 def day(when: date) -> str:
     """A day as people write it."""
-    return f"{when.day} {when:%b %Y}"
+    return language.day(when)
 
 
 def moment(when: datetime) -> str:
     """A moment on this computer's wall clock."""
-    local = when.astimezone()
-    return f"{local.day} {local:%b %Y %H:%M}"
+    return language.moment(when)
 
 
 def due_words(due: date | None, today: date) -> str:
@@ -95,8 +96,8 @@ def due_words(due: date | None, today: date) -> str:
     if days == 0:
         return "due today"
     if days < 0:
-        return f"overdue by {_span(-days)}"
-    return f"in {_span(days)}, {day(due)}"
+        return say("overdue by {span}", span=_span(-days))
+    return say("in {span}, {due}", span=_span(days), due=day(due))
 
 
 def due_shape(due: date | None, today: date) -> str:
@@ -109,10 +110,10 @@ def due_shape(due: date | None, today: date) -> str:
 
 def _span(days: int) -> str:
     if days < 60:
-        return f"{days} day{'' if days == 1 else 's'}"
+        return say("{days} days", days=days) if days != 1 else "1 day"
     if days < 730:
-        return f"{days // 30} months"
-    return f"{days // 365} years"
+        return say("{days} months", days=days // 30)
+    return say("{days} years", days=days // 365)
 
 
 class Places:

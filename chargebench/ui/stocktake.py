@@ -14,10 +14,12 @@ from chargebench.steps.forms.stock import WEIGH
 from chargebench.steps.stocktake import Counted, StockTake, Word
 from chargebench.ui.fieldrow import FieldRow, wrapped
 from chargebench.ui.fields import LineEdit
+from chargebench.ui.language import tr
 from chargebench.ui.rowtable import Column, RowModel, RowView
 from chargebench.ui.signing import ReasonLine
 from chargebench.ui.stock_words import mass, signed_mass
 from chargebench.units import System
+from chargebench.words import joined, say
 
 _KEEP_MS = 400
 _PURPOSE = (
@@ -55,13 +57,13 @@ class StockTakePage(QWidget):
         self.says = wrapped(weight="refusal")
         self.says.hide()
         self.reason = ReasonLine()
-        self.back = QPushButton("&Back")
-        self.back.setToolTip("Esc; what is counted stays here")
-        self.take_away = QPushButton("&Take the line away")
-        self.take_away.setToolTip("Ctrl+Shift+Delete: the chosen cylinder is not counted yet")
-        self.sign_button = QPushButton("Sign the stock-take")
+        self.back = QPushButton(tr("&Back"))
+        self.back.setToolTip(tr("Esc; what is counted stays here"))
+        self.take_away = QPushButton(tr("&Take the line away"))
+        self.take_away.setToolTip(tr("Ctrl+Shift+Delete: the chosen cylinder is not counted yet"))
+        self.sign_button = QPushButton(tr("Sign the stock-take"))
         self.sign_button.setProperty("weight", "main")
-        self.sign_button.setToolTip("Ctrl+Return")
+        self.sign_button.setToolTip(tr("Ctrl+Return"))
         self._build()
         self._connect()
         self._put(self.scale, self._typed.scale)
@@ -70,9 +72,9 @@ class StockTakePage(QWidget):
     def _build(self) -> None:
         entry = QHBoxLayout()
         for words, editor, wide in (("C&ylinder", self.cylinder, 3), ("&Reading", self.gross, 2)):
-            label = QLabel(words)
+            label = QLabel(tr(words))
             label.setBuddy(editor)
-            editor.setAccessibleName(words.replace("&", ""))
+            editor.setAccessibleName(tr(words.replace("&", "")))
             entry.addWidget(label)
             entry.addWidget(editor, wide)
         buttons = QHBoxLayout()
@@ -133,7 +135,7 @@ class StockTakePage(QWidget):
         self.model.show_rows((*reversed(found.lines), *found.open))
         if self.model.rowCount():
             self.table.selectRow(0)
-        self.stands.setText(f"{found.sentence.capitalize()}.")
+        self.stands.setText(tr(f"{found.sentence.capitalize()}."))
         self.sign_button.setEnabled(bool(found.lines))
 
     def _scale_edited(self) -> None:
@@ -198,8 +200,13 @@ class StockTakePage(QWidget):
         more = "more" if line.weighing.difference_mg > 0 else "less"
         size = mass(abs(line.weighing.difference_mg), self._desk.units)
         self.reason.ask(
-            f"{line.cylinder} weighs {size} {more} than the ledger says. Why? The reason books the "
-            "difference; without one it stays as it is, to be found out.",
+            say(
+                "{cylinder} weighs {size} {more} than the ledger says. Why? The reason "
+                "books the difference; without one it stays as it is, to be found out.",
+                cylinder=line.cylinder,
+                size=size,
+                more=more,
+            ),
             "Go on",
             lambda why: self._settle(line.cylinder, why.strip()),
         )
@@ -229,10 +236,10 @@ class StockTakePage(QWidget):
         self._keep.stop()
         self._typed = self._desk.stocktake_typed()
         self._put(self.scale, "")
-        self.recorded.emit(" ".join(entries[-1].payload["said"]))
+        self.recorded.emit(joined(" ", entries[-1].payload["said"]))
 
     def _refuse(self, says: str) -> None:
-        self.says.setText(says)
+        self.says.setText(tr(says))
         self.says.show()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
@@ -280,4 +287,4 @@ def _becomes(line: Counted) -> str:
         return line.says
     if line.word is not Word.DIFFERS:
         return ""
-    return f"booked: {line.reason}" if line.accept else "left to be found out"
+    return say("booked: {reason}", reason=line.reason) if line.accept else "left to be found out"

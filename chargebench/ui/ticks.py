@@ -13,8 +13,10 @@ from chargebench.steps import Answers, Field
 from chargebench.steps.form import TypedLine
 from chargebench.ui import theme
 from chargebench.ui.fieldrow import KnowsRows, wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.shapes import draw
 from chargebench.ui.wording import at
+from chargebench.words import joined, say
 
 
 class TickBox(QCheckBox):
@@ -55,8 +57,8 @@ class _Line(QWidget):
         self.line = line
         self.box = TickBox()
         self.box.setFixedSize(theme.target(), theme.target())
-        self.box.setAccessibleName(line.text)
-        self.box.setAccessibleDescription(sources.said(line.source, line.mark))
+        self.box.setAccessibleName(tr(line.text))
+        self.box.setAccessibleDescription(tr(sources.said(line.source, line.mark)))
         self.text = wrapped(line.text)
         self.under = wrapped(sources.said(line.source, line.mark), "faint")
         self.text.installEventFilter(self)
@@ -74,8 +76,10 @@ class _Line(QWidget):
         self.box.setChecked(tick is not None)
         said = [sources.said(self.line.source, self.line.mark)] if self.line.source else []
         if tick is not None:
-            said.insert(0, f"ticked by {person}, {_at(tick.get('at', ''))}")
-        self.under.setText(" · ".join(said))
+            said.insert(
+                0, say("ticked by {person}, {at}", person=person, at=_at(tick.get("at", "")))
+            )
+        self.under.setText(tr(joined(" · ", said)))
         self.under.setVisible(bool(said))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802 - Qt's name
@@ -105,7 +109,7 @@ class TicksField(QWidget):
         self.field = field
         self._desk = desk
         self._ticks: dict[str, dict[str, str]] = {}
-        self.label = QLabel(label if lines else field.label.replace("&", "&&"))
+        self.label = QLabel(tr(label if lines else field.label.replace("&", "&&")))
         self.label.setProperty("weight", "head")
         self._count = wrapped(weight="faint")
         self.refusal = wrapped(weight="refusal")
@@ -159,7 +163,7 @@ class TicksField(QWidget):
         refusal = refusals.get(path, "") or next(
             (text for key, text in refusals.items() if key.startswith(f"{path}[")), ""
         )
-        self.refusal.setText(refusal)
+        self.refusal.setText(tr(refusal))
         self.refusal.setVisible(bool(refusal))
 
     def _tick(self, key: str, *, checked: bool) -> None:
@@ -178,6 +182,8 @@ class TicksField(QWidget):
             line.tell(tick, by)
         done = sum(key in self._ticks for key in self._lines)
         if self._lines:
-            self._count.setText(f"{done} of {len(self._lines)} ticked; Space ticks")
+            self._count.setText(
+                tr(say("{done} of {count} ticked; Space ticks", done=done, count=len(self._lines)))
+            )
         else:
-            self._count.setText("Nothing to tick until the refrigerant is known.")
+            self._count.setText(tr("Nothing to tick until the refrigerant is known."))

@@ -8,6 +8,7 @@ from types import TracebackType
 
 from chargebench import __version__
 from chargebench.errors import ChargebenchError
+from chargebench.words import say
 
 _LOG = logging.getLogger("chargebench.bugs")
 Hook = Callable[[type[BaseException], BaseException, TracebackType | None], None]
@@ -27,8 +28,11 @@ def hook(tell: Callable[[str], None], log_file: Callable[[], Path]) -> Hook:
         _log_to(path)
         _LOG.error("bug in chargebench %s", __version__, exc_info=(kind, value, trace))
         tell(
-            "Something went wrong that is a fault of this program, not yours. "
-            f"What was signed and what is typed is kept. The fault is written in {path}."
+            say(
+                "Something went wrong that is a fault of this program, not yours. What "
+                "was signed and what is typed is kept. The fault is written in {path}.",
+                path=path,
+            )
         )
 
     return met

@@ -10,9 +10,11 @@ from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout
 from chargebench.errors import ChargebenchError
 from chargebench.ledger import Kept, Rescued, going_back, kept, rescue
 from chargebench.ui.fieldrow import wrapped
+from chargebench.ui.language import tr
 from chargebench.ui.rowtable import Column, RowModel, RowView
 from chargebench.ui.stock_words import moment
 from chargebench.ui.turning import scrolled
+from chargebench.words import joined, say
 
 _NO_BACKUP = "There is no backup beside this file."
 _RESCUE_SAYS = (
@@ -53,18 +55,18 @@ class TroublePage(QWidget):
         self._trouble = bool(says)
         self._work: _Work | None = None
         self.rescued: Rescued | None = None
-        self.says = wrapped(says or f"Backups of {shop}.", "refusal" if says else "")
+        self.says = wrapped(says or say("Backups of {shop}.", shop=shop), "refusal" if says else "")
         self.refusal = wrapped(weight="refusal")
         self.refusal.hide()
         self.model: RowModel[Kept] = RowModel(_columns())
         self.table = RowView(self.model, "Backups, newest first")
         self.leaves = wrapped()
-        self.go_back = QPushButton("&Go back to this backup")
-        self.other = QPushButton("Another &copy\u2026")
-        self.first = QPushButton("&Try again" if says else "\u2039 &Records")
-        self.rescue = QPushButton("&Rescue into a new file\u2026")
+        self.go_back = QPushButton(tr("&Go back to this backup"))
+        self.other = QPushButton(tr("Another &copy\u2026"))
+        self.first = QPushButton(tr("&Try again" if says else "\u2039 &Records"))
+        self.rescue = QPushButton(tr("&Rescue into a new file\u2026"))
         self.found = wrapped()
-        self.use = QPushButton("&Work in the rescued file")
+        self.use = QPushButton(tr("&Work in the rescued file"))
         self.use.hide()
         self._copy: Path | None = None
         self._build()
@@ -110,7 +112,7 @@ class TroublePage(QWidget):
         self.model.show_rows(kept(self._shop))
         any_kept = bool(self.model.rowCount())
         self.table.setVisible(any_kept)
-        self.leaves.setText(_NO_BACKUP)
+        self.leaves.setText(tr(_NO_BACKUP))
         self.go_back.setEnabled(any_kept)
         if any_kept:
             self.table.selectRow(0)
@@ -122,7 +124,7 @@ class TroublePage(QWidget):
 
     def _choose(self) -> None:
         name, _ = QFileDialog.getOpenFileName(
-            self, "Go back to a copy of this shop", str(self._shop.parent), "Shop files (*)"
+            self, tr("Go back to a copy of this shop"), str(self._shop.parent), tr("Shop files (*)")
         )
         if name:
             self._offer(Path(name))
@@ -133,15 +135,17 @@ class TroublePage(QWidget):
         try:
             found = going_back(self._shop, copy)
         except ChargebenchError as refusal:
-            self.leaves.setText(str(refusal))
+            self.leaves.setText(tr(str(refusal)))
         else:
             self._copy = copy
-            self.leaves.setText(f"{copy.name}: {found.sentence}")
+            self.leaves.setText(
+                tr(say("{copy}: {sentence}", copy=copy.name, sentence=found.sentence))
+            )
         self.go_back.setEnabled(self._copy is not None)
 
     def _ask_rescue(self) -> None:
         new = self._shop.with_name(f"{self._shop.stem}-rescued.chargebench")
-        name, _ = QFileDialog.getSaveFileName(self, "Rescue into a new file", str(new))
+        name, _ = QFileDialog.getSaveFileName(self, tr("Rescue into a new file"), str(new))
         if name:
             self.rescue_into(Path(name))
 
@@ -150,7 +154,7 @@ class TroublePage(QWidget):
         if self._work is not None:
             return
         self.refusal.hide()
-        self.found.setText("Reading what can be read \u2026")
+        self.found.setText(tr("Reading what can be read \u2026"))
         self.rescue.setEnabled(False)
         shop, now = self._shop, datetime.now(UTC)
         self._work = _Work(lambda: rescue(shop, new, now), self)
@@ -166,7 +170,7 @@ class TroublePage(QWidget):
 
     def _rescued(self, found: Rescued) -> None:
         self.rescued = found
-        self.found.setText("\n".join(found.sentences))
+        self.found.setText(tr(joined("\n", found.sentences)))
         self.use.show()
         self.use.setFocus()
 
@@ -182,7 +186,7 @@ class TroublePage(QWidget):
     def refuse(self, says: str) -> None:
         """Say why something could not be done."""
         self.found.setText("")
-        self.refusal.setText(says)
+        self.refusal.setText(tr(says))
         self.refusal.show()
 
     def finish(self) -> None:
@@ -195,6 +199,6 @@ def _columns() -> Sequence[Column[Kept]]:
     return (
         Column("Made", lambda row: moment(row.made_at)),
         Column("Entries", lambda row: f"{row.entries:,}".replace(",", " "), right=True),
-        Column("Size", lambda row: f"{row.size / 1e6:.1f} MB", right=True),
+        Column("Size", lambda row: say("{size:.1f} MB", size=row.size / 1000000.0), right=True),
         Column("File", lambda row: row.path.name, least=10),
     )

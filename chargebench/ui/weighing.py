@@ -13,6 +13,7 @@ from chargebench.ui.bench_display import BenchDisplay
 from chargebench.ui.bench_zone import Seen
 from chargebench.ui.formview import FormView
 from chargebench.ui.mass_view import mass_view
+from chargebench.words import say
 
 
 class Weighing:
@@ -67,8 +68,12 @@ class Weighing:
         where = " on ".join(each for each in (cylinder, scale) if each)
         display = BenchDisplay(
             self._look,
-            head=f"{refrigerant.name if refrigerant else ''} into {name}".strip(),
-            place=f"{where}, live" if live is not None else where,
+            head=say(
+                "{refrigerant} into {name}",
+                refrigerant=refrigerant.name if refrigerant else "",
+                name=name,
+            ).strip(),
+            place=say("{where}, live", where=where) if live is not None else where,
             start=last.get("start", ""),
             live=live,
             source=source,

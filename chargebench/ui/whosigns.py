@@ -11,6 +11,8 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QPushButton, QWidget
 
 from chargebench.ui.idle import IdleWatch
+from chargebench.ui.language import tr
+from chargebench.words import say
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -28,12 +30,12 @@ class WhoSigns(QWidget):
         self._desk: Desk | None = None
         self.watch = IdleWatch(self)
         self.people = QComboBox()
-        self.people.setAccessibleName("Who signs")
-        self.people.setToolTip("Ctrl+U: who signs")
+        self.people.setAccessibleName(tr("Who signs"))
+        self.people.setToolTip(tr("Ctrl+U: who signs"))
         self.people.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.lock = QPushButton()
         self.lock.setProperty("weight", "area")
-        self.lock.setToolTip("Ctrl+L; Ctrl+Shift+L sets a passphrase")
+        self.lock.setToolTip(tr("Ctrl+L; Ctrl+Shift+L sets a passphrase"))
         line = QHBoxLayout(self)
         line.setContentsMargins(0, 0, 0, 0)
         line.addWidget(self.people)
@@ -74,8 +76,8 @@ class WhoSigns(QWidget):
     def _show_lock(self) -> None:
         desk = self._opened()
         self.lock.setVisible(desk.needs_passphrase)
-        self.lock.setText("Lock" if desk.unlocked else "Locked")
-        self.lock.setAccessibleName("Lock now" if desk.unlocked else "Locked: unlock")
+        self.lock.setText(tr("Lock" if desk.unlocked else "Locked"))
+        self.lock.setAccessibleName(tr("Lock now" if desk.unlocked else "Locked: unlock"))
         self.watch.watch(desk)
 
     def _choose(self, place: int) -> None:
@@ -85,7 +87,13 @@ class WhoSigns(QWidget):
         self._show_lock()
         self.chosen.emit()
         asks = "; signing asks for the passphrase" if desk.locked else ""
-        self.said.emit(f"{self.people.currentText()} signs from now on{asks}.")
+        self.said.emit(
+            say(
+                "{currenttext} signs from now on{asks}.",
+                currenttext=self.people.currentText(),
+                asks=asks,
+            )
+        )
 
     def turn(self) -> None:
         """Lock now; or unlock, where it is locked."""
@@ -93,11 +101,15 @@ class WhoSigns(QWidget):
             return
         desk, name = self._desk, self.people.currentText()
         if not desk.needs_passphrase:
-            self.said.emit(f"{name} signs without a passphrase. Ctrl+Shift+L sets one.")
+            self.said.emit(
+                say("{name} signs without a passphrase. Ctrl+Shift+L sets one.", name=name)
+            )
         elif desk.unlocked:
             desk.lock()
             self._show_lock()
-            self.said.emit(f"Locked; the next signature of {name} asks for the passphrase.")
+            self.said.emit(
+                say("Locked; the next signature of {name} asks for the passphrase.", name=name)
+            )
         else:
             self._asked()
 
@@ -115,7 +127,12 @@ class WhoSigns(QWidget):
 
     def _passphrase_set(self) -> None:
         self._show_lock()
-        self.said.emit(f"Passphrase set; the signature of {self.people.currentText()} is unlocked.")
+        self.said.emit(
+            say(
+                "Passphrase set; the signature of {currenttext} is unlocked.",
+                currenttext=self.people.currentText(),
+            )
+        )
 
     def _asked(self) -> None:
         from chargebench.ui.passphrase import ask

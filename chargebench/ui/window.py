@@ -21,10 +21,12 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.ui import keys, theme
+from chargebench.ui.language import tr
 from chargebench.ui.notice import Notice
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
 from chargebench.ui.whosigns import WhoSigns
+from chargebench.words import say
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
@@ -41,7 +43,7 @@ class MainWindow(QMainWindow):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setWindowTitle("chargebench")
+        self.setWindowTitle(tr("chargebench"))
         self.resize(1180, 780)
         self.setMinimumSize(640, 480)
         self.notifier = Notifier(self)
@@ -52,7 +54,7 @@ class MainWindow(QMainWindow):
         self._told = ""  # about the rule file; said once
         self._was_painted = False
         self.stack = QStackedWidget()
-        self.waiting = QLabel("Opening the shop's records …")
+        self.waiting = QLabel(tr("Opening the shop's records …"))
         self.waiting.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.stack.addWidget(self.waiting)
         self._build()
@@ -63,18 +65,18 @@ class MainWindow(QMainWindow):
         top = QHBoxLayout()
         top.setContentsMargins(theme.em() // 2, 0, theme.em() // 2, 0)
         for place, name in enumerate(AREAS):
-            tab = QPushButton(name)
+            tab = QPushButton(tr(name))
             tab.setCheckable(True)
             tab.setProperty("weight", "area")
-            tab.setToolTip(f"Alt+{place + 1}")
+            tab.setToolTip(tr(say("Alt+{place}", place=place + 1)))
             tab.setEnabled(False)
             self._tabs.addButton(tab, place)
             top.addWidget(tab)
         self.shop = OneLine()
         self.shop.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.settings = QPushButton("Shop…")
+        self.settings = QPushButton(tr("Shop…"))
         self.settings.setProperty("weight", "area")
-        self.settings.setToolTip("Ctrl+,: name, address, units, rule set")
+        self.settings.setToolTip(tr("Ctrl+,: name, address, units, rule set"))
         self.settings.hide()
         self.who = WhoSigns()
         self.signs = self.who.people

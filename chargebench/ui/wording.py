@@ -5,7 +5,9 @@ from datetime import date, datetime
 from chargebench import fluids
 from chargebench.steps import Asks, Field
 from chargebench.steps.case import Figure
+from chargebench.ui import language
 from chargebench.units import Kind, Quantity, Reading, System, gauge, show, shown, unit_for
+from chargebench.words import say
 
 _GAUGE: dict[System, tuple[str, int]] = {"SI": ("bar", 2), "IP": ("psi", 1)}
 
@@ -18,9 +20,9 @@ def understood(field: Field, value: object, system: System) -> str:
     if isinstance(value, Reading):
         return f"= {_reading(value, system)}"
     if isinstance(value, datetime):
-        return f"= {value:%a} {value.day} {value:%b %H:%M}"
+        return f"= {language.weekday(value)} {value:%H:%M}"
     if isinstance(value, date):
-        return f"= {value:%a} {value.day} {value:%b %Y}"
+        return f"= {language.weekday(value)} {value.year}"
     if field.asks is Asks.REFRIGERANT and isinstance(value, str):
         found = fluids.refrigerant(value)
         return f"= {found.name}, {found.safety_class}"
@@ -59,10 +61,11 @@ def figure_of(figure: Figure, system: System) -> str:
     text = value_of(figure.value, system)
     if figure.doubt is None:
         return text
-    return f"{text} ± {value_of(figure.doubt, system, like=figure.value)}"
+    return say(
+        "{text} ± {value_of}", text=text, value_of=value_of(figure.doubt, system, like=figure.value)
+    )
 
 
 def at(when: datetime) -> str:
     """A moment, on this computer's wall clock."""
-    local = when.astimezone()
-    return f"{local.day} {local:%b %Y %H:%M}"
+    return language.moment(when)
