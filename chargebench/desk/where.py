@@ -17,5 +17,10 @@ def sample_file() -> Path:
     return _folder() / f"sample{SUFFIX}"
 
 
+def bench_key() -> Path:
+    """The key this bench signs its exports with."""
+    return _folder() / "bench-key.pem"
+
+
 def _folder() -> Path:
     return platformdirs.user_data_path("chargebench", appauthor=False, ensure_exists=True)

@@ -52,10 +52,11 @@ def write_manifest(content: AuditContent, folder: Path, names: Iterable[str]) ->
 
 
 def _listed(path: Path, name: str) -> dict[str, str | int]:
-    return {"name": name, "bytes": path.stat().st_size, "sha256": _sha256(path)}
+    return {"name": name, "bytes": path.stat().st_size, "sha256": sha256_of(path)}
 
 
-def _sha256(path: Path) -> str:
+def sha256_of(path: Path) -> str:
+    """SHA-256 of a file, read piece by piece."""
     hashed = hashlib.sha256()
     with path.open("rb") as file:
         while piece := file.read(_PIECE):
@@ -78,7 +79,7 @@ def check_manifest(folder: Path) -> tuple[str, ...]:
             problems.append(f"{name} is missing.")
         elif path.stat().st_size != size:
             problems.append(f"{name} has {path.stat().st_size} bytes; the manifest says {size}.")
-        elif _sha256(path) != sha256:
+        elif sha256_of(path) != sha256:
             problems.append(f"{name} was changed after the manifest was written.")
     return tuple(problems)
 
@@ -93,12 +94,12 @@ def _files(path: Path) -> list[tuple[str, int, str]]:
         files = [(str(one["name"]), int(one["bytes"]), str(one["sha256"])) for one in said["files"]]
     except (OSError, ValueError, LookupError, TypeError, RecursionError):
         raise refusal from None
-    if not all(_inside(name) for name, _, _ in files):
+    if not all(inside(name) for name, _, _ in files):
         raise refusal
     return files
 
 
-def _inside(name: str) -> bool:
+def inside(name: str) -> bool:
     """Whether a listed name stays in the export's folder, on any system."""
     path = PurePosixPath(name)
     parts = path.parts
