@@ -49,6 +49,20 @@ def test_that_the_doubt_is_that_of_gauge_and_thermometer() -> None:
     assert fine.expanded_uncertainty.m_as("bar") == pytest.approx(0.09, abs=0.002)
 
 
+# By the formulas printed in the notes: a step alone is 2 (res / sqrt 12)**2, and the ideal law's
+# error 8.3e-6 p**2 |dT| per bar and kelvin is a half-width (JCGM 100, 4.3.7).
+def test_that_each_part_of_the_doubt_is_its_formula() -> None:
+    step = held(31, kelvin=0, step_bar=0.12).expanded_uncertainty.m_as("bar")
+    assert step == pytest.approx(2 * (2 * 0.12**2 / 12) ** 0.5, rel=1e-9)
+    ideal = drop_uncertainty(
+        start=State(Q(20, "bar"), Q(20, "degC")),
+        end=State(Q(19, "bar"), Q(10, "degC")),
+        gauge_resolution=Q(0, "bar"),
+        thermometer=Q(0, "delta_degC"),
+    )
+    assert ideal.m_as("bar") == pytest.approx(8.3e-6 * 400 * 10 / 3**0.5, rel=1e-9)
+
+
 def test_that_two_gauges_add_their_own_error_twice() -> None:
     one = held(31).expanded_uncertainty.m_as("bar")
     two = held(31, other_gauge=Q(0.2, "bar")).expanded_uncertainty.m_as("bar")

@@ -226,6 +226,22 @@ def test_that_an_exemption_holds_from_its_day(on: date, *, allowed: bool) -> Non
     assert (found is not None) is allowed
 
 
+# 82.154(a)(1): each exemption stands alone; one that does not hold yet hides none after it.
+def test_that_an_exemption_to_come_hides_none_that_holds() -> None:
+    american = rules.load("us-federal")
+    first = american.venting.exemptions[0]
+    to_come = Day("40CFR82F", "82.154(a)(1)", "SEEN", date(2026, 1, 1), "since", date(2030, 1, 1))
+    later = dataclasses.replace(first, since=to_come)
+    for exemptions in ((later, first), (american.venting.exemptions[-1], first)):
+        venting = dataclasses.replace(american.venting, exemptions=exemptions)
+        dated = dataclasses.replace(american, venting=venting)
+        cabinet = (first.cabinets or ("other",))[0]
+        found = release_allowed(
+            first.refrigerants[0], cabinet=cabinet, on=date(2026, 9, 1), rule_set=dated
+        )
+        assert found is first
+
+
 def test_that_europe_names_no_exemption() -> None:
     european = rules.load("eu-2024-573")
     day = date(2026, 9, 1)

@@ -53,6 +53,17 @@ def test_that_readings_of_several_cylinders_add_in_quadrature_and_hoses_do_not()
     assert budget(**only_hose, lines=4).combined.m_as("g") == pytest.approx(math.sqrt(3))
 
 
+# By hand: three net masses are six readings, of 0.3 g each: 0.3 sqrt(6) (JCGM 100, 5.1.2).
+def test_that_repeatability_counts_for_each_reading_of_several_cylinders() -> None:
+    found = budget(resolution=Q(0, "g"), repeatability=Q(0.3, "g"), lines=3)
+    assert found.combined.m_as("g") == pytest.approx(0.3 * math.sqrt(6))
+
+
+def test_that_a_charge_without_a_net_mass_is_a_bug() -> None:
+    with pytest.raises(AssertionError):
+        budget(lines=0)
+
+
 def test_that_the_budget_names_every_line_and_combines_them() -> None:
     found = budget(repeatability=Q(0.3, "g"), gain=Q(0.1, "percent"), hose_half_width=Q(0.2, "g"))
     assert [line.name for line in found.lines] == [
