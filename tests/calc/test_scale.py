@@ -5,7 +5,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from chargebench.calc.scale import Budget, charge_budget, net_uncertainty
+from chargebench.calc.scale import (
+    Budget,
+    charge_budget,
+    explained_difference,
+    ledger_uncertainty,
+    net_uncertainty,
+)
 from chargebench.units import Q
 
 GRAMS = st.floats(0, 1e5)
@@ -90,3 +96,15 @@ def test_that_a_coarser_scale_never_doubts_less(
 def test_that_the_unit_of_the_scale_does_not_matter(step: float) -> None:
     grams = net_uncertainty(resolution=Q(step, "oz"), repeatability=Q(step, "oz")).m_as("oz")
     assert grams == pytest.approx(step * math.sqrt(2 * (1 / 12 + 1)))
+
+
+# JCGM 100, 5.1.2 by hand: 3, 4 and 12 g in quadrature are 13 g, twice that expanded.
+def test_that_the_doubts_of_a_ledger_add_in_quadrature_and_are_doubled() -> None:
+    parts = [Q(3, "g"), Q(0.004, "kg"), Q(12, "g")]
+    assert ledger_uncertainty(parts).m_as("g") == pytest.approx(26)
+    assert ledger_uncertainty([]).m_as("g") == 0
+
+
+def test_that_scale_and_ledger_explain_a_difference_together() -> None:
+    found = explained_difference(scale=Q(0.005, "kg"), ledger=Q(12, "g"))
+    assert found.m_as("g") == pytest.approx(13)
