@@ -1,160 +1,19 @@
-"""Tables of frozen rows: columns as data, further rows read page by page as one scrolls."""
+"""Tables of frozen rows: columns as data, laid out for the room there is."""
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from typing import Any, Generic, TypeVar
+from typing import Any
 
-from PySide6.QtCore import (
-    QAbstractTableModel,
-    QModelIndex,
-    QPersistentModelIndex,
-    QRectF,
-    QSize,
-    Qt,
-    Signal,
-)
-from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QPainter, QPixmap, QResizeEvent
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QFont, QFontMetrics, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTableView, QWidget
 
 from chargebench.ui import theme
+from chargebench.ui.columns import Column as Column
+from chargebench.ui.columns import fold, lines_of, that_fit
 from chargebench.ui.language import tr
-from chargebench.ui.shapes import draw
+from chargebench.ui.rowmodel import PAGE as PAGE
+from chargebench.ui.rowmodel import RowModel as RowModel
 
-PAGE = 200
 ROWS_MEASURED = 50
-Index = QModelIndex | QPersistentModelIndex
-Row = TypeVar("Row")
-_TOP = QModelIndex()
-_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-
-
-@dataclass(frozen=True, slots=True)
-class Column(Generic[Row]):
-    """One column: its head, what it says of a row; as wide as its words, or as the room allows."""
-
-    head: str
-    text: Callable[[Row], str]
-    right: bool = False  # figures stand at the right
-    shape: Callable[[Row], str] | None = None  # a state's shape before its word
-    least: float = 0.0  # lines of text; given, it shrinks so far and takes what room is left
-    drawn: float = 0.0  # lines of text that a picture beside the words takes
-    gives_way: int = 0  # the highest goes first where there is no room for all
-
-    def title(self) -> str:
-        """Its head as the window shows it."""
-        return tr(self.head)
-
-    def says(self, row: Row) -> str:
-        """What it says of a row as the window shows it."""
-        return tr(self.text(row))
-
-
-class RowModel(QAbstractTableModel, Generic[Row]):
-    """Rows read so far; `page` reads those after a row, or the first ones."""
-
-    def __init__(self, columns: Sequence[Column[Row]], page_size: int = PAGE) -> None:
-        super().__init__()
-        self.columns = tuple(columns)
-        self._page_size = page_size
-        self._rows: list[Row] = []
-        self._page: Callable[[Row | None], Sequence[Row]] | None = None
-        self.struck: Callable[[Row], bool] = lambda _: False  # rows that stand no more
-
-    def read(self, page: Callable[[Row | None], Sequence[Row]]) -> None:
-        """Read the first page; further pages follow as one scrolls."""
-        self.beginResetModel()
-        self._rows = list(page(None))
-        self._page = page if len(self._rows) >= self._page_size else None
-        self.endResetModel()
-
-    def show_rows(self, rows: Sequence[Row]) -> None:
-        """Show rows that are all there already."""
-        self.beginResetModel()
-        self._rows, self._page = list(rows), None
-        self.endResetModel()
-
-    def find(self, wanted: Callable[[Row], bool]) -> int:
-        """Number of the first such row, reading further pages for it; -1 where there is none."""
-        number = 0
-        while number < len(self._rows) or self.canFetchMore(_TOP):
-            if number == len(self._rows):
-                self.fetchMore(_TOP)
-            elif wanted(self._rows[number]):
-                return number
-            else:
-                number += 1
-        return -1
-
-    def row(self, number: int) -> Row:
-        """One row."""
-        return self._rows[number]
-
-    def show_columns(self, columns: Sequence[Column[Row]]) -> None:
-        """Show other columns of the same rows."""
-        self.beginResetModel()
-        self.columns = tuple(columns)
-        self.endResetModel()
-
-    @property
-    def rows(self) -> Sequence[Row]:
-        """The rows read so far."""
-        return tuple(self._rows)
-
-    def rowCount(self, parent: Index = _TOP) -> int:  # noqa: N802 - Qt's name
-        """Rows read so far."""
-        return 0 if parent.isValid() else len(self._rows)
-
-    def columnCount(self, parent: Index = _TOP) -> int:  # noqa: N802 - Qt's name
-        """Columns."""
-        return 0 if parent.isValid() else len(self.columns)
-
-    def canFetchMore(self, parent: Index) -> bool:  # noqa: N802 - Qt's name
-        """Whether there may be further rows."""
-        return not parent.isValid() and self._page is not None
-
-    def fetchMore(self, parent: Index) -> None:  # noqa: N802, ARG002 - Qt's name
-        """Read the next page."""
-        assert self._page is not None
-        more = self._page(self._rows[-1])
-        if len(more) < self._page_size:
-            self._page = None
-        if more:
-            first = len(self._rows)
-            self.beginInsertRows(QModelIndex(), first, first + len(more) - 1)
-            self._rows.extend(more)
-            self.endInsertRows()
-
-    def headerData(  # noqa: N802 - Qt's name
-        self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole
-    ) -> Any:
-        """Heads, aligned as their columns."""
-        if orientation is not Qt.Orientation.Horizontal:
-            return None
-        if role == Qt.ItemDataRole.DisplayRole:
-            return self.columns[section].title()
-        if role == Qt.ItemDataRole.TextAlignmentRole:
-            return _RIGHT if self.columns[section].right else _LEFT
-        return None
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """One cell."""
-        row, column = self._rows[index.row()], self.columns[index.column()]
-        match role:
-            case Qt.ItemDataRole.DisplayRole | Qt.ItemDataRole.ToolTipRole:
-                return column.says(row)
-            case Qt.ItemDataRole.AccessibleTextRole:
-                return f"{column.title()}: {column.says(row)}"
-            case Qt.ItemDataRole.TextAlignmentRole:
-                return _RIGHT if column.right else _LEFT
-            case Qt.ItemDataRole.UserRole:
-                return row
-            case Qt.ItemDataRole.FontRole if self.struck(row):
-                return _struck_font()
-            case Qt.ItemDataRole.DecorationRole if column.shape is not None:
-                name = column.shape(row)
-                return _pixmap(name) if name else None
-        return None
 
 
 class RowView(QTableView):
@@ -177,6 +36,10 @@ class RowView(QTableView):
         self._rows_model = model
         self._widths: list[int] = []  # that head and words want; measured with each reading
         self._heads: list[int] = []
+        self._measured: tuple[Column[Any], ...] = ()  # the columns these are of
+        self._fold_of: tuple[object, int] | None = None  # the columns folded, and how many stand
+        self._folding = False
+        self._lines_folded = 0
         self.setModel(model)
         self.setAccessibleName(tr(name))
         self.setSelectionBehavior(QTableView.SelectionBehavior.SelectRows)
@@ -208,9 +71,10 @@ class RowView(QTableView):
 
     def row_height(self) -> int:
         """Height of a row."""
+        lines = self._lines_folded or self.lines
         if not self._to_press:
-            return round(theme.em() * 1.8)
-        return max(theme.target(), round(theme.em() * (self.lines + 0.5)))
+            return round(theme.em() * (lines + 0.8))
+        return max(theme.target(), round(theme.em() * (lines + 0.5)))
 
     def height_of(self, rows: int) -> int:
         """Height that shows this many rows under their heads."""
@@ -222,15 +86,51 @@ class RowView(QTableView):
 
     def lay_out(self) -> None:
         """Set the columns' widths for their words, the text size and the room there is."""
-        high = self.row_height()
-        if self.verticalHeader().defaultSectionSize() != high:
-            self.verticalHeader().setDefaultSectionSize(high)
+        if self._folding:
+            return
         columns, wanted, room = self._rows_model.columns, self._wanted(), self.viewport().width()
         least = [
             min(width, max(round(column.least * theme.em()), head)) if column.least else width
             for column, width, head in zip(columns, wanted, self._heads, strict=True)
         ]
-        shown = _that_fit(columns, least, room)
+        shown = that_fit(columns, least, room)
+        self._fold(fold(columns, wanted, room) if shown is None and self.isVisible() else None)
+        if self._fold_of is None:
+            self._share_out(shown or list(range(len(columns))), least, room)
+        else:
+            self._lay_out_folded(room)
+        high = self.row_height()
+        if self.verticalHeader().defaultSectionSize() != high:
+            self.verticalHeader().setDefaultSectionSize(high)
+
+    def _fold(self, folded: list[Column[Any]] | None) -> None:
+        """Fold or unfold the columns, at the row that was chosen."""
+        wanted = None if folded is None else (self._rows_model.columns, len(folded))
+        if wanted == self._fold_of:
+            return
+        self._fold_of, self._lines_folded = wanted, 0
+        row, self._folding = self.currentIndex().row(), True
+        self._rows_model.fold(folded)
+        self.setWordWrap(folded is not None or self.lines > 1)
+        self._folding = False
+        if row >= 0:
+            self.selectRow(row)
+
+    def _lay_out_folded(self, room: int) -> None:
+        *own, last = self._rows_model.shown
+        widths = [min(width, round(room * 0.6 / len(own))) for width in self._widths[: len(own)]]
+        rest = room - sum(widths)
+        for place, width in enumerate((*widths, rest)):
+            self.setColumnHidden(place, False)  # noqa: FBT003 - Qt's signature
+            self.setColumnWidth(place, width)
+        said = [last.says(row) for row in self._rows_model.rows[:ROWS_MEASURED]]
+        shaped = any(last.shape and last.shape(row) for row in self._rows_model.rows)
+        beside = theme.em() * (3 if shaped else 1)
+        self._lines_folded = lines_of(said, rest - beside, self.fontMetrics())
+
+    def _share_out(self, shown: list[int], least: list[int], room: int) -> None:
+        """Give the columns shown their least, and what room is left to those that ask for it."""
+        columns, wanted = self._rows_model.columns, self._widths
         spare = max(room - sum(least[place] for place in shown), 0)
         asked = sum(wanted[place] - least[place] for place in shown)
         growing = [place for place in shown if columns[place].least]
@@ -245,16 +145,18 @@ class RowView(QTableView):
                 self.setColumnWidth(place, width)
 
     def _measure_anew(self) -> None:
-        self._widths = []
-        self.lay_out()
+        if not self._folding:
+            self._widths = []
+            self.lay_out()
 
     def _wanted(self) -> list[int]:
         """Width that each column's head and first rows want."""
-        if not self._widths:
+        if self._measured != self._rows_model.columns or not self._widths:
             rows = self._rows_model.rows[:ROWS_MEASURED]
             bold = QFont(self.font())
             bold.setBold(True)
-            self._heads = []
+            self._heads, self._widths = [], []
+            self._measured = self._rows_model.columns
             heads, words, em = QFontMetrics(bold), self.fontMetrics(), theme.em()
             edges = 2 * (em // 3) + 8
             for column in self._rows_model.columns:
@@ -266,31 +168,3 @@ class RowView(QTableView):
                 self._heads.append(head + edges)
                 self._widths.append(max(head, wide + beside) + edges)
         return self._widths
-
-
-def _that_fit(columns: Sequence[Column[Any]], least: Sequence[int], room: int) -> list[int]:
-    """Places of the columns shown: some give way if there is room for the others, else none."""
-    every = list(range(len(columns)))
-    shown = list(every)
-    for place in sorted(every, key=lambda place: -columns[place].gives_way):
-        if sum(least[each] for each in shown) <= room:
-            return shown
-        if columns[place].gives_way:
-            shown.remove(place)
-    return every  # one has to scroll anyhow
-
-
-def _struck_font() -> QFont:
-    font = QFont()
-    font.setStrikeOut(True)
-    return font
-
-
-def _pixmap(name: str) -> QPixmap:
-    side = theme.em()
-    pixmap = QPixmap(side, side)
-    pixmap.fill(Qt.GlobalColor.transparent)
-    painter = QPainter(pixmap)
-    draw(painter, QRectF(1, 1, side - 2, side - 2), name)
-    painter.end()
-    return pixmap
