@@ -18,10 +18,11 @@ from chargebench.ledger.entry import (
     new_id,
 )
 from chargebench.ledger.handover import HANDED_OVER, TakenOver
+from chargebench.ledger.histories import HistoryRow
 from chargebench.ledger.place import Address, Place, place_of
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
-from chargebench.ledger.reading import Balance, HistoryRow
+from chargebench.ledger.reading import Balance
 from chargebench.ledger.rescue import Rescued, rescue
 from chargebench.ledger.restoring import GoingBack, Kept, going_back, kept, restore
 from chargebench.ledger.sameness import ALIKE, SAME, decision, pair_id

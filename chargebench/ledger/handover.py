@@ -153,6 +153,7 @@ class _Taking:
                 self._connection,
                 signed.new,
                 position,
+                bench=signed.bench,
                 happened_at=signed.values[5],
                 recorded_at=signed.values[6],
             )

@@ -44,7 +44,8 @@ _FUNCTION = "refuse_change"
 _RIGHTS = "rights on "  # a guard of this name: nobody was granted a right to change a table
 
 # What a bench may do beside reading. It moves what follows from the entries (balance, head, job,
-# register_row, reversed_entry), which verify works out anew, and keeps text that is not signed.
+# register_row, reversed_entry, day_total, place_entry), which verify works out anew, and keeps
+# text that is not signed.
 BENCH_MAY = {
     "about": "",
     "entry": "INSERT",
@@ -56,6 +57,8 @@ BENCH_MAY = {
     "job": "INSERT, UPDATE (state, closed_at)",
     "register_row": "INSERT, UPDATE (content, words)",
     "reversed_entry": "INSERT",
+    "day_total": "INSERT, UPDATE (mass_mg, lines)",
+    "place_entry": "INSERT",
     "typed": "INSERT, UPDATE (content, kept_at), DELETE",
     "passphrase": "INSERT, UPDATE (hash, set_at, failures, failed_at), DELETE",
 }

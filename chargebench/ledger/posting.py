@@ -90,6 +90,7 @@ def record(
         connection,
         new,
         position,
+        bench=bench,
         happened_at=moment_text(new.happened_at),
         recorded_at=entry.recorded_at.isoformat(timespec="milliseconds"),
     )

@@ -10,7 +10,7 @@ import msgspec
 from sqlalchemy import Connection, bindparam, or_, select, update
 
 from chargebench.errors import JobClosed, NotReversible, PostingRefused, UnknownJob
-from chargebench.ledger import dialect, sameness, schema
+from chargebench.ledger import dialect, sameness, schema, tally
 from chargebench.ledger.entry import OPEN_TO_CLOSED, NewEntry, payload_text
 from chargebench.ledger.prepared import Prepared
 
@@ -228,10 +228,17 @@ def _join_balances(connection: Connection, known: sameness.Names, decided: dict[
 
 
 def apply(
-    connection: Connection, new: NewEntry, position: int, *, happened_at: str, recorded_at: str
+    connection: Connection,
+    new: NewEntry,
+    position: int,
+    *,
+    bench: str,
+    happened_at: str,
+    recorded_at: str,
 ) -> None:
-    """Move the registers, jobs and reversals by an entry that was just written."""
+    """Move all that follows from the entries, by one that was just written; balances apart."""
     payload = new.payload
+    tally.take(connection, bench, new, position, happened_at)
     if new.kind in ROW_KINDS:
         _put_row(connection, new, position, recorded_at)
     elif new.kind == "reversal":

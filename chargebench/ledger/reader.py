@@ -1,33 +1,34 @@
 """Read-only questions to a shop, for a second connection in another thread or process."""
 
 from collections.abc import Callable, Collection, Iterator, Sequence
-from contextlib import contextmanager
 from datetime import datetime
 from pathlib import Path
-from types import TracebackType
-from typing import Any, Self
+from typing import Any
 
-from sqlalchemy import Connection, Engine, select
-from sqlalchemy.exc import DBAPIError
+from sqlalchemy import select
 
-from chargebench.errors import PostingRefused, ServerGone, ShopFileRefused
+from chargebench.errors import PostingRefused
 from chargebench.ledger import (
     backup,
     chainfile,
-    dialect,
     handout,
+    histories,
+    jobs,
     passphrases,
     projection,
     reading,
     sameness,
     schema,
     shopfile,
+    standing,
 )
 from chargebench.ledger import usage as usage_log
+from chargebench.ledger.connected import Connected
 from chargebench.ledger.entry import Entry
+from chargebench.ledger.histories import HistoryRow, Key
 from chargebench.ledger.place import Place, place_of
 from chargebench.ledger.projection import Job
-from chargebench.ledger.reading import Balance, HistoryRow, Key
+from chargebench.ledger.reading import Balance
 from chargebench.ledger.scan import Checkpoint
 from chargebench.ledger.usage import Filters, UsageKey, UsageRow, UsageTotal
 from chargebench.ledger.verify import Verification, verify
@@ -35,23 +36,8 @@ from chargebench.ledger.verify import Verification, verify
 ALL = Filters()
 
 
-class Reader:
+class Reader(Connected):
     """A shop open for reading; belongs to the thread that opened it."""
-
-    server_gone = False  # whether the server did not answer when last asked
-
-    def __init__(self, place: Place, engine: Engine, connection: Connection) -> None:
-        self.place = place
-        self._engine = engine
-        self._connection = connection
-        try:
-            with connection.begin():
-                self._about = dialect.of(connection).about(connection)
-        except DBAPIError as problem:
-            self.close()
-            raise ShopFileRefused(
-                f"{place} is damaged: it does not say whose it is. Restore the newest backup."
-            ) from problem
 
     @classmethod
     def open_reading(cls, place: Place | str, *, guarded: bool = True) -> "Reader":
@@ -62,83 +48,6 @@ class Reader:
     def reader(self) -> "Reader":
         """Second, read-only connection; call it in the thread that will use it."""
         return Reader.open_reading(self.place)
-
-    def close(self) -> None:
-        """Close the shop; a second time does nothing."""
-        self._connection.close()
-        self._engine.dispose()
-
-    def __enter__(self) -> Self:
-        return self
-
-    def __exit__(
-        self,
-        kind: type[BaseException] | None,
-        problem: BaseException | None,
-        trace: TracebackType | None,
-    ) -> None:
-        self.close()
-
-    @property
-    def path(self) -> Path:
-        """The shop's file, for what only a file has: backups beside it.
-
-        Raises
-        ------
-        ShopFileRefused
-            The shop is kept on a server.
-        """
-        if isinstance(self.place, Path):
-            return self.place
-        raise ShopFileRefused(
-            f"{self.place} is kept on a server, and so are its backups: whoever looks after the "
-            "server makes and restores them. What an export writes here is kept beside them."
-        )
-
-    @property
-    def bench(self) -> str:
-        """The bench that records from here."""
-        return self._said("bench")
-
-    @property
-    def records(self) -> bool:
-        """Whether a bench records from here; an officer's login only reads."""
-        return "bench" in self._about
-
-    @property
-    def shop_id(self) -> str:
-        """The id this shop was given when it was made."""
-        return self._said("shop")
-
-    @property
-    def begun_from(self) -> str:
-        """The bench whose chain file began this one; empty at the shop's first."""
-        return self._about.get("begun_from", "")
-
-    def _said(self, key: str) -> str:
-        if key not in self._about:
-            raise ShopFileRefused(f"{self.place} {dialect.at(self.place).lacks(key)}")
-        return self._about[key]
-
-    @contextmanager
-    def _reading(self) -> Iterator[Connection]:
-        if self._connection.in_transaction():  # within `Ledger.together`: sees what it recorded
-            yield self._connection
-            return
-        with self._watching(), self._connection.begin():
-            yield self._connection
-
-    @contextmanager
-    def _watching(self) -> Iterator[None]:
-        """Say in words what goes wrong, and note whether the server answers."""
-        try:
-            with shopfile.refusing(self.place):
-                dialect.of(self._connection).freshen(self._connection)
-                yield
-        except ServerGone:
-            self.server_gone = True
-            raise
-        self.server_gone = False
 
     def entry(self, entry_id: str) -> Entry:
         """The entry under an id."""
@@ -177,6 +86,21 @@ class Reader:
                 return
             if left is not None:
                 left -= len(page)
+
+    def last_naming(self, kind: str, prefix: str = "") -> dict[str, Entry]:
+        """By each place whose name starts so, the last entry of a kind that names it and stands."""
+        with self._reading() as connection:
+            return standing.last_naming(connection, kind, prefix)
+
+    def closed_with_flags(self) -> list[Entry]:
+        """The closing of each closed job that was closed with a flag raised, oldest first."""
+        with self._reading() as connection:
+            return standing.closed_with_flags(connection)
+
+    def last_without(self, kind: str, key: str) -> list[Entry]:
+        """Of each job the last entry of a kind that stands, where its payload has no such key."""
+        with self._reading() as connection:
+            return standing.last_without(connection, kind, key)
 
     def is_reversed(self, entry_id: str) -> bool:
         """Whether a later entry reversed this one."""
@@ -219,7 +143,7 @@ class Reader:
     ) -> list[HistoryRow]:
         """Mass lines of a place with running balance, newest first; next page from the last key."""
         with self._reading() as connection:
-            return reading.history(connection, place, before, limit)
+            return histories.history(connection, place, before, limit)
 
     def usage(
         self,
@@ -270,7 +194,7 @@ class Reader:
     ) -> list[Job]:
         """Jobs, newest first, whose number, equipment or site has every word of `find`."""
         with self._reading() as connection:
-            return reading.jobs(
+            return jobs.jobs(
                 connection, state=state, find=find, equipment=equipment, before=before, limit=limit
             )
 

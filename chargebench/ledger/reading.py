@@ -1,33 +1,25 @@
-"""Questions to the ledger: entries, balances, histories, usage, registers, jobs, typed text."""
+"""Questions to the ledger: entries, balances, registers, typed text."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from typing import Any, NamedTuple
 
 import msgspec
 from sqlalchemy import (
-    ColumnElement,
     Connection,
-    Select,
     bindparam,
-    func,
-    or_,
     select,
-    tuple_,
-    union_all,
 )
 
 from chargebench.ledger import dialect, sameness, schema
 from chargebench.ledger.entry import Entry, Transfer, microseconds
 from chargebench.ledger.prepared import Prepared
-from chargebench.ledger.projection import Job, as_job
 
 PAGE = 1_000
 Key = tuple[int, int]
 
 _entry, _transfer, _job = schema.entry, schema.transfer, schema.job
-_ENTRY_COLUMNS = (*schema.HASHED, _entry.c.previous_hash, _entry.c.hash, _entry.c.position)
+ENTRY_COLUMNS = (*schema.HASHED, _entry.c.previous_hash, _entry.c.hash, _entry.c.position)
 _HEAD = Prepared(
     select(schema.head.c.number, schema.head.c.hash).where(
         schema.head.c.bench == bindparam("bench_is")
@@ -46,33 +38,14 @@ class Balance(NamedTuple):
     mass_mg: int
 
 
-@dataclass(frozen=True, slots=True)
-class HistoryRow:
-    """One mass line as seen from a place, with what the place held after it."""
-
-    key: Key
-    number: int
-    bench: str
-    entry: str
-    happened_at: datetime
-    kind: str
-    job: str | None
-    job_number: str | None
-    other: str
-    refrigerant: str
-    mass_mg: int
-    running_mg: int
-    as_typed: str
-
-
 def one_entry(connection: Connection, entry_id: str) -> Entry | None:
     """The entry under an id, or None."""
-    row = connection.execute(select(*_ENTRY_COLUMNS).where(_entry.c.id == entry_id)).first()
-    return None if row is None else _entries(connection, [row])[0]
+    row = connection.execute(select(*ENTRY_COLUMNS).where(_entry.c.id == entry_id)).first()
+    return None if row is None else as_entries(connection, [row])[0]
 
 
-def _entries(connection: Connection, rows: Sequence[Sequence[Any]]) -> list[Entry]:
-    """Entries of rows that hold `_ENTRY_COLUMNS`, their transfers read in one go."""
+def as_entries(connection: Connection, rows: Sequence[Sequence[Any]]) -> list[Entry]:
+    """Entries of rows that hold `ENTRY_COLUMNS`, their transfers read in one go."""
     lines: dict[int, list[Transfer]] = {}
     if rows:
         found = connection.execute(
@@ -118,12 +91,12 @@ def entries_page(
 ) -> tuple[list[Entry], int | None]:
     """Next entries past a position, in or against the order recorded, and the position reached."""
     place = _entry.c.position
-    query = select(*_ENTRY_COLUMNS).where(*conditions)
+    query = select(*ENTRY_COLUMNS).where(*conditions)
     if after is not None:
         query = query.where(place < after if newest_first else place > after)
     query = query.order_by(place.desc() if newest_first else place)
     rows = connection.execute(query.limit(size)).all()
-    return _entries(connection, rows), rows[-1][11] if rows else after
+    return as_entries(connection, rows), rows[-1][11] if rows else after
 
 
 def entry_conditions(
@@ -177,70 +150,6 @@ def balances(connection: Connection, prefix: str) -> list[Balance]:
         return list(map(Balance._make, found.cursor.fetchall()))
 
 
-def _lines_of(places: Sequence[str]) -> Select[Any]:
-    """Every mass line of a place, under all its names, signed as the place sees it."""
-    seen = (_transfer.c.entry, _transfer.c.line, _transfer.c.refrigerant, _transfer.c.as_typed)
-    gained = select(
-        *seen, _transfer.c.source.label("other"), _transfer.c.mass_mg.label("signed_mg")
-    ).where(_transfer.c.target.in_(places))
-    lost = select(
-        *seen, _transfer.c.target.label("other"), (-_transfer.c.mass_mg).label("signed_mg")
-    ).where(_transfer.c.source.in_(places))
-    lines = union_all(gained, lost).subquery("line")
-    return select(lines)
-
-
-def history(connection: Connection, place: str, before: Key | None, limit: int) -> list[HistoryRow]:
-    """Mass lines of a place, newest first, older than `before`, each with the balance after it."""
-    names = sameness.read(connection)
-    lines = _lines_of(sameness.called(names, place)).subquery("mass_line")
-    place = names.get(place, place)
-    key = tuple_(lines.c.entry, lines.c.line)
-    query = (
-        select(
-            lines, _entry.c.number, _entry.c.bench, _entry.c.id, _entry.c.happened_at,
-            _entry.c.kind, _entry.c.job, _job.c.number.label("job_number"),
-        )
-        .join(_entry, _entry.c.position == lines.c.entry)
-        .outerjoin(_job, _job.c.id == _entry.c.job)
-        .order_by(lines.c.entry.desc(), lines.c.line.desc())
-        .limit(limit)
-    )  # fmt: skip
-    running = {held.refrigerant: held.mass_mg for held in balances(connection, place)
-               if held.place == place}  # fmt: skip
-    if before is not None:
-        query = query.where(key < before)
-        newer = (
-            select(lines.c.refrigerant, dialect.total(lines.c.signed_mg))
-            .where(key >= before)
-            .group_by(lines.c.refrigerant)
-        )
-        for refrigerant, signed_mg in connection.execute(newer):
-            running[refrigerant] -= signed_mg
-    rows = []
-    for line in connection.execute(query):
-        after = running[line.refrigerant]
-        running[line.refrigerant] = after - line.signed_mg
-        rows.append(
-            HistoryRow(
-                key=(line.entry, line.line),
-                number=line.number,
-                bench=line.bench,
-                entry=line.id,
-                happened_at=datetime.fromisoformat(line.happened_at),
-                kind=line.kind,
-                job=line.job,
-                job_number=line.job_number,
-                other=line.other,
-                refrigerant=line.refrigerant,
-                mass_mg=line.signed_mg,
-                running_mg=after,
-                as_typed=line.as_typed,
-            )
-        )
-    return rows
-
-
 def rows(connection: Connection, register: str) -> dict[str, dict[str, str]]:
     """Every row of a register, by id."""
     table = schema.register_row
@@ -249,49 +158,6 @@ def rows(connection: Connection, register: str) -> dict[str, dict[str, str]]:
         row_id: msgspec.json.decode(content, type=dict[str, str])
         for row_id, content in connection.execute(query.order_by(table.c.id))
     }
-
-
-def _found(connection: Connection, find: str) -> Any:
-    """Condition on jobs: number, equipment, or words of the equipment's or its site's row."""
-    table, words = schema.register_row, find.casefold()
-    sites = select(table.c.id).where(
-        table.c.register == "site", table.c.words.contains(words, autoescape=True)
-    )
-    at_site = [
-        table.c.words.contains(f"\n{site.casefold()}\n", autoescape=True)
-        for site in connection.execute(sites.limit(50)).scalars()
-    ]
-    equipment = select(table.c.id).where(
-        table.c.register == "equipment",
-        or_(table.c.words.contains(words, autoescape=True), *at_site),
-    )
-    return or_(
-        func.lower(_job.c.number).contains(words, autoescape=True),
-        func.lower(_job.c.equipment).contains(words, autoescape=True),
-        _job.c.equipment.in_(equipment),
-    )
-
-
-def jobs(
-    connection: Connection,
-    *,
-    state: str | None,
-    find: str,
-    equipment: str | None,
-    before: int | None,
-    limit: int | None,
-) -> list[Job]:
-    """Jobs, newest first, opened before the job whose `opened_by` is given."""
-    conditions: list[ColumnElement[bool]] = []
-    if state is not None:
-        conditions.append(_job.c.state == state)
-    if equipment is not None:
-        conditions.append(_job.c.equipment == equipment)
-    if before is not None:
-        conditions.append(_job.c.opened_by < before)
-    conditions += [_found(connection, word) for word in find.split()]
-    query = select(_job).where(*conditions).order_by(_job.c.opened_by.desc())
-    return [as_job(row) for row in connection.execute(query.limit(limit))]
 
 
 def typed(connection: Connection, job: str) -> Iterator[tuple[str, dict[str, Any]]]:

@@ -1,22 +1,26 @@
-"""The registers, jobs and reversals as the entries alone give them; what verify compares with."""
+"""What follows from the entries as they alone give it; what verify compares with."""
 
+from collections.abc import Callable, Sequence
 from typing import Any
 
 import msgspec
 
-from chargebench.ledger import sameness
+from chargebench.ledger import sameness, tally
 from chargebench.ledger.entry import payload_text
 from chargebench.ledger.projection import CORRECTED_OTHERWISE, ROW_KINDS, takes_over
 
 
 class Replay:
-    """Moved entry by entry, in the order recorded, without a database."""
+    """Moved entry by entry, in the order recorded; `signed_by` tells of an entry what it was."""
 
-    def __init__(self) -> None:
+    def __init__(self, signed_by: Callable[[str], tuple[str, str]]) -> None:
+        self._signed_by = signed_by
         self.rows: dict[tuple[str, str], str] = {}
         self.jobs: dict[str, tuple[Any, ...]] = {}
         self.reversals: dict[str, str] = {}
         self.moved_by: dict[tuple[str, ...], int] = {}
+        self.days: tally.Days = {}
+        self.places: set[tuple[str, str, int]] = set()
         self._row_recorded_at: dict[tuple[str, str], str] = {}
 
     def names(self) -> dict[str, str]:
@@ -38,6 +42,9 @@ class Replay:
     ) -> None:
         """Move by one stored entry; raises KeyError or TypeError if the entry can not be one."""
         if kind not in CORRECTED_OTHERWISE:
+            if job is None:
+                places = tally.places_named(job, msgspec.json.decode(payload))
+                self.places.update((place, kind, position) for place in places)
             return
         content = msgspec.json.decode(payload)
         if kind in ROW_KINDS:
@@ -63,3 +70,21 @@ class Replay:
                     *kept[:3], "closed" if closed else "open", kept[4], at if closed else None,
                     kept[6],
                 )  # fmt: skip
+
+    def move(self, bench: str, entry: Sequence[Any], lines: Sequence[Sequence[Any]]) -> None:
+        """Add mass lines to their day, or take those of a reversal back from it.
+
+        `entry` is id, kind, the moment, who signed, and the payload. Only the first reversal of
+        an entry takes anything back: what two benches reversed at once is one thing.
+        """
+        entry_id, kind, at, by, payload = entry
+        sign = 1
+        if kind == "reversal":
+            original = msgspec.json.decode(payload)["reverses"]
+            if self.reversals.get(original) != entry_id:
+                return
+            at, by = self._signed_by(original)
+            sign = -1
+            lines = [(target, source, *rest) for source, target, *rest in lines]
+        for key, mass_mg, count in tally.of_lines(at, bench, by, lines, sign):
+            tally.add(self.days, key, mass_mg, count)

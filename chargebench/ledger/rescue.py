@@ -225,7 +225,7 @@ class _Rescue:
             )
 
     def _project(self, connection: Connection, scan: Scan, wreck: Wreck) -> None:
-        """Registers, jobs, reversals and balances as the entries give them."""
+        """What follows from the entries, as they give it."""
         for (register, row_id), content in scan.replay.rows.items():
             words = search_words(msgspec.json.decode(content))
             row = {"register": register, "id": row_id, "content": content, "words": words}
@@ -235,6 +235,12 @@ class _Rescue:
             connection.execute(insert(schema.job), dict(zip(names, job, strict=True)))
         for entry, reversal in scan.replay.reversals.items():
             connection.execute(insert(schema.reversed_entry), {"id": entry, "reversal": reversal})
+        for key, total in scan.replay.days.items():
+            day = dict(zip(schema.day_total.c.keys(), (*key, *total), strict=True))
+            connection.execute(insert(schema.day_total), day)
+        for place, kind, position in scan.replay.places:
+            named = {"place": place, "kind": kind, "entry": position}
+            connection.execute(insert(schema.place_entry), named)
         balances, _ = scan.due()
         for (place, refrigerant), mass_mg in sorted(balances.items()):
             held = {"place": place, "refrigerant": refrigerant, "mass_mg": mass_mg}

@@ -8,11 +8,11 @@ from typing import Any
 
 import msgspec
 from sqlalchemy import Connection, func, select
-from sqlalchemy.exc import DBAPIError
 
-from chargebench.ledger import schema
+from chargebench.ledger import dialect, schema, tally
 from chargebench.ledger.entry import GENESIS, canonical, chained, microseconds
 from chargebench.ledger.replay import Replay
+from chargebench.words import say
 
 CHUNK = 2_000
 _ROW = select(
@@ -26,7 +26,16 @@ _LINES = select(schema.transfer.c.entry, schema.transfer.c.line, *schema.MASS_LI
     schema.transfer.c.entry, schema.transfer.c.line
 )
 
+_POSITION = 12  # in a row
+Rows = Sequence[Sequence[Any]]
+
 MISSING_TOLD = 20  # numbers of one gap named one by one
+
+
+def _fetched(connection: Connection, query: Any) -> Rows:
+    """Rows as the driver gives them: ones that know their columns would double the time."""
+    with connection.execute(query) as found:
+        return found.cursor.fetchall()
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +78,7 @@ class Scan:
         self.benches: dict[str, BenchScan] = {}
         self.balances: dict[tuple[str, str], int] = {}
         self.moved_by: dict[tuple[str, str], int] = {}
-        self.replay = Replay()
+        self.replay = Replay(lambda entry: tally.signed_by(connection, entry))
         self.wanted = {(checkpoint.bench, checkpoint.number) for checkpoint in kept}
         self.entries = self.lines = 0
 
@@ -79,15 +88,11 @@ class Scan:
 
     def run(self, progress: Callable[[int, int], None] | None) -> None:
         """Take every entry."""
-        position = schema.entry.c.position
         total = self.connection.execute(select(func.count()).select_from(schema.entry)).scalar_one()
         after = 0
         while True:
-            places = self.connection.execute(
-                select(position).where(position > after).order_by(position).limit(CHUNK)
-            )
-            chunk = list(places.scalars())
-            self._take_chunk(after, chunk)
+            chunk, rows = self._next(after)
+            self._take_chunk(after, chunk, rows)
             if progress is not None:
                 progress(self.entries, total)
             if len(chunk) < CHUNK:
@@ -107,90 +112,124 @@ class Scan:
             moved_by[key] = self.moved_by[place, refrigerant]
         return balances, moved_by
 
-    def _take_chunk(self, after: int, chunk: list[int]) -> None:
+    def _next(self, after: int) -> tuple[list[int], Rows]:
+        """Places of the next entries, and their rows; fewer where some can not be read."""
+        position = schema.entry.c.position
+        try:
+            rows = _fetched(self.connection, _ROW.where(position > after).limit(CHUNK))
+        except dialect.ERRORS:
+            places = select(position).where(position > after).order_by(position).limit(CHUNK)
+            chunk = list(self.connection.execute(places).scalars())
+            return chunk, self._one_by_one(_ROW, position, chunk)
+        return [row[_POSITION] for row in rows], rows
+
+    def _take_chunk(self, after: int, chunk: list[int], rows: Rows) -> None:
         """Entries of a chunk with their mass lines; the last one takes lines beyond every entry."""
         entry, upto = schema.transfer.c.entry, chunk[-1] if len(chunk) == CHUNK else None
         within = entry > after if upto is None else entry.between(after + 1, upto)
+        try:
+            found = _fetched(self.connection, _LINES.where(within))
+        except dialect.ERRORS:
+            found = self._one_by_one(_LINES, entry, chunk)
         lines: dict[int, list[Any]] = {}
-        for at, line, *rest in self._read(_LINES.where(within), entry, chunk):
-            lines.setdefault(at, []).append((line, rest))
-        position = schema.entry.c.position
-        if chunk:
-            rows = self._read(_ROW.where(position.between(chunk[0], chunk[-1])), position, chunk)
-            for row in rows:
-                self._take(row, lines.pop(row[12], []))
+        for line in found:
+            lines.setdefault(line[0], []).append(line)
+        for row in rows:
+            self._take(row, lines.pop(row[_POSITION], ()))
         for at, orphans in lines.items():
             if at not in chunk:
                 self.says(
                     at, f"{len(orphans)} mass lines belong to place {at}, where no entry stands."
                 )
 
-    def _read(self, query: Any, key: Any, chunk: list[int]) -> list[Any]:
-        """Rows of a chunk; if one can not be read, the others one by one."""
-        try:
-            return list(self.connection.execute(query))
-        except DBAPIError:
-            rows: list[Any] = []
-            for at in chunk:
-                try:
-                    rows += self.connection.execute(query.where(key == at)).all()
-                except DBAPIError as problem:
-                    self.says(at, f"The entry at place {at} can not be read: {problem.orig}.")
-            return rows
+    def _one_by_one(self, query: Any, key: Any, chunk: list[int]) -> Rows:
+        """Rows of a chunk of which not all can be read."""
+        rows: list[Any] = []
+        for at in chunk:
+            try:
+                rows += _fetched(self.connection, query.where(key == at))
+            except dialect.ERRORS as problem:
+                why = getattr(problem, "orig", problem)
+                self.says(
+                    at, say("The entry at place {at} can not be read: {why}.", at=at, why=why)
+                )
+        return rows
 
-    def _take(self, row: Any, lines: list[Any]) -> None:
+    def _take(self, row: Sequence[Any], lines: Sequence[Sequence[Any]]) -> None:
+        (
+            entry_id, bench, number, kind, job, happened_at, recorded_at, by, payload,
+            previous, digest, happened_us, position,
+        ) = row  # fmt: skip
         self.entries += 1
-        bench = self.benches.setdefault(row[1], BenchScan())
-        number = row[2]
-        self._follow(bench, number, row)
+        self._follow(bench, number, previous, digest)
         try:
-            moved = [rest for _, rest in lines]
-            if chained(row[9], canonical(row[:9], moved)) != row[10]:
+            moved = [line[2:] for line in lines]
+            if chained(previous, canonical(row, moved)) != digest:
                 self.says(
                     number,
                     f"Entry {number} or one of its mass lines was changed: what is stored does "
                     "not give its hash.",
                 )
-            if [line for line, _ in lines] != list(range(len(lines))):
-                self.says(number, f"The mass lines of entry {number} are not numbered as written.")
-            if microseconds(datetime.fromisoformat(row[5])) != row[11]:
-                self.says(number, f"The sorting time of entry {number} is not its own.")
-            for source, target, refrigerant, mass_mg, _ in moved:
-                self._move(source, refrigerant, -mass_mg, number)
-                self._move(target, refrigerant, mass_mg, number)
-            self.lines += len(moved)
+            if microseconds(datetime.fromisoformat(happened_at)) != happened_us:
+                self.says(
+                    number, say("The sorting time of entry {number} is not its own.", number=number)
+                )
+            if lines:
+                self._move(number, lines, moved)
             self.replay.take(
-                kind=row[3],
-                job=row[4],
-                entry_id=row[0],
-                payload=row[8],
-                at=row[5],
-                recorded_at=row[6],
+                kind=kind,
+                job=job,
+                entry_id=entry_id,
+                payload=payload,
+                at=happened_at,
+                recorded_at=recorded_at,
                 number=number,
-                position=row[12],
+                position=position,
             )
+            if lines:
+                self.replay.move(bench, (entry_id, kind, happened_at, by, payload), moved)
         except (TypeError, ValueError, KeyError, msgspec.MsgspecError) as problem:
             self.says(number, f"Entry {number} can not be read as an entry: {problem}.")
 
-    def _follow(self, bench: BenchScan, number: int, row: Any) -> None:
+    def _move(
+        self, number: int, lines: Sequence[Sequence[Any]], moved: Sequence[Sequence[Any]]
+    ) -> None:
+        """Move the balances by an entry's mass lines."""
+        if [line[1] for line in lines] != list(range(len(lines))):
+            self.says(
+                number,
+                say("The mass lines of entry {number} are not numbered as written.", number=number),
+            )
+        balances, moved_by = self.balances, self.moved_by
+        for source, target, refrigerant, mass_mg, _ in moved:
+            taken, given = (source, refrigerant), (target, refrigerant)
+            balances[taken] = balances.get(taken, 0) - mass_mg
+            balances[given] = balances.get(given, 0) + mass_mg
+            moved_by[taken] = moved_by[given] = number
+        self.lines += len(moved)
+
+    def _follow(self, name: str, number: int, previous: bytes, digest: bytes) -> None:
         """Numbers without a gap, each entry following the one before it.
 
         An entry with a break on both sides stands out of its place; a break with nothing loose
         is a gap, told of at the end, for its numbers may come later.
         """
+        bench = self.benches.setdefault(name, BenchScan())
         follows = number == bench.last + 1
         if bench.loose and not follows:
-            self._out_of_place(bench, row[1])
+            self._out_of_place(bench, name)
         if number > bench.number + 1:
             bench.gaps.append(range(bench.number + 1, number))
         elif number <= bench.number:
             bench.late.add(number)
-        if follows and row[9] != bench.hash:
-            self.says(number, f"Entry {number} does not follow the entry before it.")
-        bench.loose, bench.last, bench.hash = not follows, number, row[10]
+        if follows and previous != bench.hash:
+            self.says(
+                number, say("Entry {number} does not follow the entry before it.", number=number)
+            )
+        bench.loose, bench.last, bench.hash = not follows, number, digest
         bench.number = max(number, bench.number)
-        if (row[1], number) in self.wanted:
-            bench.hashes[number] = row[10]
+        if (name, number) in self.wanted:
+            bench.hashes[number] = digest
 
     def _out_of_place(self, bench: BenchScan, name: str) -> None:
         self.says(bench.last, f"Entry {bench.last} of bench {name} stands out of its place.")
@@ -205,9 +244,12 @@ class Scan:
                 self.says(number, f"Entry {number} of bench {name} is missing.")
             untold = len(gap) - sum(number in gap for number in bench.late) - MISSING_TOLD
             if untold > 0:
-                self.says(None, f"So are {untold} more up to entry {gap[-1]} of bench {name}.")
-
-    def _move(self, place: str, refrigerant: str, gain_mg: int, number: int) -> None:
-        key = (place, refrigerant)
-        self.balances[key] = self.balances.get(key, 0) + gain_mg
-        self.moved_by[key] = number
+                self.says(
+                    None,
+                    say(
+                        "So are {untold} more up to entry {gap} of bench {name}.",
+                        untold=untold,
+                        gap=gap[-1],
+                        name=name,
+                    ),
+                )

@@ -122,6 +122,25 @@ passphrase = Table(
     Column("failures", Whole, nullable=False),
     Column("failed_at", Text),
 )
+day_total = Table(
+    "day_total",
+    metadata,
+    Column("day", Text, primary_key=True),
+    Column("bench", Text, primary_key=True),
+    Column("person", Text, primary_key=True),
+    Column("refrigerant", Text, primary_key=True),
+    Column("source", Text, primary_key=True),
+    Column("target", Text, primary_key=True),
+    Column("mass_mg", Whole, nullable=False),
+    Column("lines", Whole, nullable=False),
+)
+place_entry = Table(
+    "place_entry",
+    metadata,
+    Column("place", Text, primary_key=True),
+    Column("kind", Text, primary_key=True),
+    Column("entry", Whole, primary_key=True),
+)
 
 # What is hashed of an entry, in this order; `canonical` takes the first nine as stored.
 HASHED = (

@@ -12,6 +12,7 @@ from chargebench.ledger import dialect, schema
 from chargebench.ledger.entry import GENESIS, mass_words
 from chargebench.ledger.projection import search_words
 from chargebench.ledger.scan import BenchScan, Checkpoint, Problem, Scan
+from chargebench.words import say
 
 LIMITS = (
     (
@@ -26,6 +27,8 @@ LIMITS = (
     ),
     "Text of open steps is not signed and not checked.",
 )
+
+_DAYS = select(schema.day_total)
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,6 +90,7 @@ def _verify(
     _compare_heads(scan, kept)
     _compare_balances(scan)
     _compare_projections(scan)
+    _compare_tallies(scan)
     pictures = _compare_pictures(scan)
     return Verification(_checked(scan, inside, outside, pictures), tuple(scan.problems))
 
@@ -179,6 +183,38 @@ def _compare_projections(scan: Scan) -> None:
             )
 
 
+def _compare_tallies(scan: Scan) -> None:
+    """Totals by the day, and which stock work names a place, against what the entries say."""
+    days = {tuple(row[:6]): (row[6], row[7]) for row in scan.connection.execute(_DAYS)}
+    should = scan.replay.days
+    for key in sorted(days.keys() | should.keys()):
+        if days.get(key) != should.get(key):
+            day, bench, _, refrigerant, source, target = key
+            scan.says(
+                None,
+                say(
+                    "The total of {refrigerant} from {source} to {target} on {day} at bench "
+                    "{bench} is not what the entries of the day give.",
+                    refrigerant=refrigerant,
+                    source=source,
+                    target=target,
+                    day=day,
+                    bench=bench,
+                ),
+            )
+    named = {tuple(row) for row in scan.connection.execute(select(schema.place_entry))}
+    for place, kind, position in sorted(named ^ scan.replay.places):
+        scan.says(
+            None,
+            say(
+                "Whether the entry at place {position} ({kind}) names {place} is not what it says.",
+                position=position,
+                kind=kind,
+                place=place,
+            ),
+        )
+
+
 def _compare_pictures(scan: Scan) -> int:
     """Every picture against the hash it is kept under; how many there are."""
     table, count = schema.picture, 0
@@ -215,10 +251,20 @@ def _checked(
             f"{len(scan.replay.rows)} register rows, {len(scan.replay.jobs)} jobs and "
             f"{len(scan.replay.reversals)} reversals were rebuilt from the entries and compared."
         ),
-        (
-            f"The end of each chain was compared with its kept head, with {len(inside)} heads kept "
-            f"at exports in this file and {len(outside)} kept elsewhere."
+        say(
+            "{days} totals of days and {places} mentions of places were counted anew.",
+            days=len(scan.replay.days),
+            places=len(scan.replay.places),
         ),
-        f"{pictures} pictures were compared with the hashes they are kept under.",
+        say(
+            "The end of each chain was compared with its kept head, with {count} "
+            "heads kept at exports in this file and {count_2} kept elsewhere.",
+            count=len(inside),
+            count_2=len(outside),
+        ),
+        say(
+            "{pictures} pictures were compared with the hashes they are kept under.",
+            pictures=pictures,
+        ),
         "The guards against changing records and the pages of the file were examined.",
     )

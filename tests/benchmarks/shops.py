@@ -6,6 +6,7 @@ Rows are written straight into the tables, for speed; `Ledger.verify` finds noth
 them (`python -m tests.benchmarks.shops FILE TRANSFERS` makes one and verifies it).
 """
 
+import json
 import random
 import sqlite3
 import sys
@@ -16,7 +17,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from chargebench.desk import sample
-from chargebench.ledger import Ledger, Reader, Transfer
+from chargebench.ledger import Ledger, Reader, Transfer, tally
 from chargebench.ledger.entry import canonical, chained, microseconds, moment_text, payload_text
 from chargebench.ledger.projection import search_words
 
@@ -31,6 +32,7 @@ STAMPED = {
     SMALL: ("nameplate", "recovery", "evacuation", "weigh_in"),
     WALK_IN: ("nameplate", "leak_search", "weigh_in"),
 }
+STOCK_WORK = ("received", "returned")
 ENTRY = "INSERT INTO entry VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?)"
 TRANSFER = "INSERT INTO transfer VALUES (?,?,?,?,?,?,?)"
 
@@ -65,6 +67,8 @@ class _Writer:
         self._entries: list[tuple[object, ...]] = []
         self._transfers: list[tuple[object, ...]] = []
         self.balance: dict[tuple[str, str], int] = {}
+        self.days: tally.Days = {}
+        self.places: list[tuple[str, str, int]] = []
         self.jobs: list[tuple[object, ...]] = []
         self.rows: dict[tuple[str, str], dict[str, str]] = {}
         self.moved = 0
@@ -93,6 +97,12 @@ class _Writer:
             for place, gain in ((line.source, -line.mass_mg), (line.target, line.mass_mg)):
                 key = (place, line.refrigerant)
                 self.balance[key] = self.balance.get(key, 0) + gain
+        for key, mass_mg, count in tally.of_lines(moment, "B", "P-01", masses, 1):
+            tally.add(self.days, key, mass_mg, count)
+        if kind in STOCK_WORK:
+            self.places += (
+                (place, kind, self._position) for place in json.loads(payload)["places"]
+            )
         self.moved += len(lines)
         if len(self._entries) >= BATCH:
             self.flush()
@@ -121,6 +131,11 @@ class _Writer:
             "INSERT INTO register_row VALUES (?,?,?,?)",
             [(*key, payload_text(row), search_words(row)) for key, row in self.rows.items()],
         )
+        self._tool.executemany(
+            "INSERT INTO day_total VALUES (?,?,?,?,?,?,?,?)",
+            [(*key, *total) for key, total in self.days.items()],
+        )
+        self._tool.executemany("INSERT INTO place_entry VALUES (?,?,?)", self.places)
         self._tool.executemany("INSERT INTO job VALUES (?,?,?,?,?,?,?)", self.jobs)
         self._tool.execute(
             "UPDATE head SET number = ?, hash = ? WHERE bench = 'B'", (self._number, self._hash)

@@ -40,6 +40,7 @@ def _charge_less(path: Path, *, forget_heads: bool) -> None:
         tool.execute("UPDATE transfer SET mass_mg = mass_mg - 50000 WHERE entry = 11 AND line = 0")
         tool.execute("UPDATE balance SET mass_mg = mass_mg + 50000 WHERE place LIKE 'cylinder%'")
         tool.execute("UPDATE balance SET mass_mg = mass_mg - 50000 WHERE place LIKE 'equipment%'")
+        tool.execute("UPDATE day_total SET mass_mg = mass_mg - 50000 WHERE target = 'equipment'")
         _chained_anew(tool, WEIGH_IN)
         if forget_heads:
             tool.execute("DELETE FROM checkpoint")

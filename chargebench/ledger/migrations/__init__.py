@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from sqlalchemy import Connection
 
-from chargebench.ledger.migrations import step_0001, step_0002
+from chargebench.ledger.migrations import step_0001, step_0002, step_0003
 
 Step = Callable[[Connection], None]
-STEPS: tuple[Step, ...] = (step_0001.run, step_0002.run)
+STEPS: tuple[Step, ...] = (step_0001.run, step_0002.run, step_0003.run)
