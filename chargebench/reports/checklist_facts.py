@@ -1,6 +1,7 @@
 """What the handling checklist says of one job before its lines: facts, limits, cautions."""
 
-from chargebench.reports.content import AuditContent, JobRecord
+from chargebench.reports.content import JobRecord
+from chargebench.reports.letterhead import joined
 from chargebench.sources import checked
 from chargebench.steps import Case, Figure
 from chargebench.units import Quantity, Reading
@@ -9,22 +10,21 @@ AIR_MOLAR_MASS = 28.96  # g/mol, dry air (ISO2533, table 1)
 Row = tuple[str, str, str]  # label, value, source
 
 
-def facts(content: AuditContent, job: JobRecord) -> list[Row]:
+def facts(job: JobRecord) -> list[Row]:
     """What the equipment is, where it stands and who worked on it."""
     case = job.case
     charge = case.nameplate("charge")
-    site = content.row("site", case.equipment.text("site"))
     ended = f"{job.closed_at:%Y-%m-%d %H:%M}" if job.closed_at else "still open"
     rows = [
-        ("Equipment", _joined(case.equipment_id, *_names(job)), ""),
-        ("Site", _joined(site.get("name", ""), site.get("address", "")), ""),
-        ("Nameplate charge", _charge(case, charge), ""),
+        ("Equipment", joined(case.equipment_id, *_names(job)), ""),
+        ("Site", joined(case.site.text("name"), case.site.text("address")), ""),
+        ("Nameplate charge", charge_words(case, charge), ""),
         ("Opened, closed", f"{job.opened_at:%Y-%m-%d %H:%M}, {ended}", ""),
         ("Opened by", job.by, ""),
-        ("Rule set", f"{content.rule_set.name}, {content.rule_set.edition}", ""),
+        ("Rule set", case.rule_set.called, ""),
     ]
     safety = case.step("safety")
-    place = _joined(safety.text("place"), safety.text("ventilation"))
+    place = joined(safety.text("place"), safety.text("ventilation"))
     return [*rows, ("Where the work was done", place, "")] if place else rows
 
 
@@ -33,11 +33,8 @@ def _names(job: JobRecord) -> tuple[str, ...]:
     return tuple(job.case.equipment.text(key) for key in keys)
 
 
-def _joined(*words: str) -> str:
-    return ", ".join(word for word in words if word)
-
-
-def _charge(case: Case, charge: object) -> str:
+def charge_words(case: Case, charge: object) -> str:
+    """A nameplate's charge as read, and in the shop's units."""
     if not isinstance(charge, Reading):
         return "not read"
     understood = case.shown(charge.quantity)
@@ -71,7 +68,7 @@ def limits(job: JobRecord) -> list[Row]:
                 said_source(limit.source, limit.mark),
             )
         )
-    rows += [_figure(job.case, each) for each in job.limits]
+    rows += [figure_row(job.case, each) for each in job.limits]
     if job.case.nameplate("room_area") is None or job.case.nameplate("room_height") is None:
         rows.append(
             ("Room", "floor area or height not recorded: no share of the limit worked out", "")
@@ -83,7 +80,8 @@ def _per_volume(concentration: Quantity) -> str:
     return f"{concentration.m_as('g/m**3'):.3g} g/m³"
 
 
-def _figure(case: Case, each: Figure) -> Row:
+def figure_row(case: Case, each: Figure) -> Row:
+    """A figure with its doubt and limit, in the shop's units, and its source."""
     if isinstance(each.value, str):
         value = each.value
     else:
@@ -115,7 +113,7 @@ def cautions(job: JobRecord) -> list[str]:
     says: list[str] = []
     if isinstance(charge, Reading):
         says.append(
-            f"Never more than the nameplate's {_charge(job.case, charge)}: the limits of the "
+            f"Never more than the nameplate's {charge_words(job.case, charge)}: the limits of the "
             "equipment were worked out for it."
         )
     if kind.molar_mass.m_as("g/mol") > AIR_MOLAR_MASS:

@@ -1,172 +1,115 @@
 """Handling checklist for flammable refrigerants, on paper: a section for each job."""
 
-import os
+from collections.abc import Sequence
 from itertools import groupby
-from pathlib import Path
 
-from chargebench.errors import ExportRefused
 from chargebench.flags import class_words
 from chargebench.reports.checklist_facts import cautions, facts, limit_sources, limits, said_source
-from chargebench.reports.content import AuditContent, JobRecord, Tick
-from chargebench.reports.page import BLACK, BODY, GREY, SMALL, Page
+from chargebench.reports.content import JobRecord, Tick
+from chargebench.reports.drawn import Box, Drawn
+from chargebench.reports.letterhead import DEFERENCE, Letterhead
+from chargebench.reports.page import BODY, GREY, Page, fewest
 from chargebench.reports.sheets_front import MARKS
 from chargebench.rules import ChecklistLine
 from chargebench.sources import cite
 from chargebench.steps import STEPS
 
 TICKED, NOT_TICKED = "\u2611", "\u2610"
-DEFERENCE = (
-    "This list does not replace local codes, the equipment maker's instructions or a licensed "
-    "person's judgement. Where they ask for more, they count."
-)
-_TEXT, _WHO, _BOX = 122.0, 44.0, 7.0  # mm: the line, who ticked it, the box
+TITLE = "Handling checklist, flammable refrigerants"
+_SIZES = (BODY, 8.6)  # points: smaller where that saves a page
+_WHO, _BOX = 44.0, 7.0  # mm: who ticked it, the box
 
 
-def write_checklist(content: AuditContent, path: Path) -> None:
-    """Write the handling checklists of the period's jobs on flammable refrigerants.
+def draw_checklist(letterhead: Letterhead, jobs: Sequence[JobRecord]) -> Drawn:
+    """The handling checklists of those jobs that are on flammable refrigerants."""
+    flammable = [job for job in jobs if has_checklist(job)]
+    page = fewest(lambda size: _laid_out(letterhead, flammable, size), _SIZES)
+    return page.finish(f"{TITLE}, {letterhead.name}", letterhead.made_at, letterhead.program)
 
-    Raises
-    ------
-    ExportRefused
-        It could not be written; then there is no file, or the one before.
-    """
-    shop = content.shop.get("name", "")
-    flammable = [job for job in content.jobs if _flammable(job)]
-    with Page(
-        title=f"Handling checklist, flammable refrigerants, {shop}",
-        head=f"{shop}   ·   Handling checklist, flammable refrigerants   ·   {content.period}",
+
+def _laid_out(letterhead: Letterhead, jobs: Sequence[JobRecord], body: float) -> Page:
+    page = Page(
+        paper=letterhead.paper,
+        head=f"{letterhead.name}   ·   {TITLE}   ·   {letterhead.period}",
         foot=DEFERENCE,
-        made_at=content.made_at,
-        paper="A4" if content.shop.get("units") == "SI" else "Letter",
-    ) as page:
-        for job in flammable:
+        body=body,
+    )
+    for place, job in enumerate(jobs):
+        if place:
             page.add_page()
-            _section(page, content, job)
-        if flammable:
-            _sources(page, flammable)
-        else:
-            page.add_page()
-            page.title_line("Handling checklist, flammable refrigerants")
-            page.face(BODY)
-            page.paragraph(f"No job on a flammable refrigerant in the period {content.period}.")
-        _save(page, path)
+        _section(page, job)
+    if jobs:
+        _sources(page, jobs)
+    else:
+        page.title_line(TITLE)
+        page.paragraph(f"No job on a flammable refrigerant in the period {letterhead.period}.")
+    return page
 
 
-def _flammable(job: JobRecord) -> bool:
+def has_checklist(job: JobRecord) -> bool:
+    """Whether a job is on a refrigerant that asks for the list."""
     return job.case.refrigerant is not None and job.case.refrigerant.flammable
 
 
-def _save(page: Page, path: Path) -> None:
-    part = path.with_name(f".{path.name}.part")
-    try:
-        with part.open("wb") as file:
-            file.write(bytes(page.output()))
-            file.flush()
-            os.fsync(file.fileno())
-        part.replace(path)
-    except OSError as refusal:
-        reason = refusal.strerror or str(refusal)
-        raise ExportRefused(f"The checklist could not be written to {path}: {reason}.") from None
-    finally:
-        part.unlink(missing_ok=True)
-
-
-def _section(page: Page, content: AuditContent, job: JobRecord) -> None:
+def _section(page: Page, job: JobRecord) -> None:
     kind = job.case.refrigerant
     assert kind is not None
     page.title_line(f"{job.case.number}  {job.title}")
-    page.face(BODY, bold=True)
-    page.paragraph(f"{kind.name}, {class_words(kind.safety_class)}")
-    page.ln(1)
-    _facts(page, facts(content, job))
+    page.paragraph(f"{kind.name}, {class_words(kind.safety_class)}", bold=True)
+    page.y += 1
+    page.facts(facts(job))
     _state(page, job)
     page.heading("Limits for this job and this room")
-    _facts(page, limits(job))
+    page.facts(limits(job))
     page.heading("Cautions")
     for sentence in cautions(job):
-        _bullet(page, sentence)
+        page.bullet(sentence)
     _lines(page, job)
-    page.heading("Who stands for this list")
+    page.heading("Who stands for this list", keep=36)
     page.paragraph(DEFERENCE)
-    page.ln(9)
-    page.face(SMALL, grey=GREY)
-    page.paragraph("Name, signature, date  " + "." * 96)
-
-
-def _facts(page: Page, rows: list[tuple[str, str, str]]) -> None:
-    """Rows of label, value, and where it is from in small type."""
-    for label, value, source in rows:
-        page.face(BODY)
-        tall = page.height_of(value, 122, 4.4)
-        if page.get_y() + tall + 4 > page.h - 22:
-            page.add_page()
-        y = page.get_y()
-        page.face(BODY, grey=GREY)
-        label_below = page.block(page.l_margin, y, 54, label, 4.4)
-        page.face(BODY)
-        value_below = page.block(page.l_margin + 56, y, 122, value, 4.4)
-        if source:
-            page.face(SMALL, grey=GREY)
-            value_below = page.block(page.l_margin + 56, value_below, 122, source, 3.4)
-        page.set_y(max(label_below, value_below) + 0.8)
+    page.sign_here("Name", "Signature", "Date")
 
 
 def _state(page: Page, job: JobRecord) -> None:
     """How many lines nobody ticked, said first and plainly."""
     due = [tick for tick in job.checklist if not job.set_aside(tick.line.step)]
     missing = [tick for tick in due if not tick.by]
-    page.ln(1)
-    page.face(BODY, bold=True)
+    page.y += 1
     if missing:
-        page.paragraph(f"{NOT_TICKED}  {len(missing)} of {len(due)} lines are NOT TICKED.")
+        says = f"{NOT_TICKED}  {len(missing)} of {len(due)} lines are NOT TICKED."
     else:
-        page.paragraph(f"{TICKED}  Every line called for is ticked ({len(due)}).")
-
-
-def _bullet(page: Page, sentence: str) -> None:
-    page.face(BODY)
-    y = page.get_y()
-    page.block(page.l_margin, y, 5, "•", 4.4)
-    page.set_y(page.block(page.l_margin + 5, y, page.epw - 5, sentence, 4.4) + 0.6)
+        says = f"{TICKED}  Every line called for is ticked ({len(due)})."
+    page.paragraph(says, bold=True)
 
 
 def _lines(page: Page, job: JobRecord) -> None:
     for step, ticks in groupby(job.checklist, key=lambda tick: tick.line.step):
         lines = list(ticks)
-        page.heading(f"At {STEPS[step].title}")
+        page.heading(f"At {STEPS[step].title}", keep=24)
         if reason := job.set_aside(step):
-            page.face(BODY, grey=GREY)
-            page.paragraph(f"Step set aside, {len(lines)} lines not called for: {reason}")
+            says = f"Step set aside, {len(lines)} lines not called for: {reason}"
+            page.paragraph(says, grey=GREY)
             continue
         if not job.case.is_signed(step):
-            page.face(BODY, grey=GREY)
-            page.paragraph("Step not signed yet.")
-            page.ln(0.5)
+            page.paragraph("Step not signed yet.", grey=GREY)
+            page.y += 0.5
         for tick in lines:
             _line(page, tick)
 
 
 def _line(page: Page, tick: Tick) -> None:
-    cited = _cited(tick.line)
-    page.face(BODY)
-    tall = page.height_of(tick.line.text, _TEXT, 4.4)
-    page.face(SMALL)
-    tall += page.height_of(cited, _TEXT, 3.3)
-    if page.get_y() + max(tall, 9) > page.h - 24:
-        page.add_page()
-    y = page.get_y()
-    page.face(BODY + 2, bold=not tick.by)
-    page.block(page.l_margin, y, _BOX, TICKED if tick.by else NOT_TICKED, 4.6)
-    page.face(BODY)
-    below = page.block(page.l_margin + _BOX, y, _TEXT, tick.line.text, 4.4)
-    page.face(SMALL, grey=GREY)
-    below = page.block(page.l_margin + _BOX, below, _TEXT, cited, 3.3)
-    page.face(BODY, bold=not tick.by)
-    below = max(below, page.block(page.l_margin + _BOX + _TEXT + 3, y, _WHO, _who(tick), 4.4))
-    if not tick.by:
-        page.set_draw_color(BLACK)
-        page.rect(page.l_margin - 2.5, y, 1, below - y, style="F")
-    page.set_y(below + 1.4)
+    cited, room = _cited(tick.line), page.across - _BOX - _WHO - 3
+    tall = page.height_of(tick.line.text, room) + page.height_of(cited, room, page.small)
+    page.need(max(tall, 9))
+    top, missing = page.y, not tick.by
+    page.block(page.left, top, _BOX, NOT_TICKED if missing else TICKED, page.body + 2, bold=missing)
+    below = page.block(page.left + _BOX, top, room, tick.line.text)
+    below = page.block(page.left + _BOX, below, room, cited, page.small, grey=GREY)
+    who = page.block(page.right - _WHO, top, _WHO, _who(tick), bold=missing)
+    below = max(below, who)
+    if missing:
+        page.mark(Box(page.left - 2.5, top, 1, below - top))
+    page.y = below + 1.2
 
 
 def _who(tick: Tick) -> str:
@@ -180,14 +123,12 @@ def _cited(line: ChecklistLine) -> str:
     return said_source(f"{line.source}, {line.place}" if line.place else line.source, line.mark)
 
 
-def _sources(page: Page, jobs: list[JobRecord]) -> None:
+def _sources(page: Page, jobs: Sequence[JobRecord]) -> None:
     """The works cited by key above."""
     keys = {tick.line.source for job in jobs for tick in job.checklist}
     keys |= {source for job in jobs for source in limit_sources(job)}
     page.heading("Sources")
-    page.face(SMALL)
-    page.paragraph(MARKS, 3.6)
-    page.ln(1)
+    page.paragraph(MARKS, page.small)
+    page.y += 1
     for key in sorted(keys):
-        page.face(SMALL, grey=GREY)
-        page.paragraph(f"{key}: {cite(key)}", 3.6)
+        page.paragraph(f"{key}: {cite(key)}", page.small, grey=GREY)

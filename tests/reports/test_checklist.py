@@ -1,21 +1,19 @@
 """The checklist on paper, read back as text."""
 
 from dataclasses import replace
-from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
 
 from chargebench.errors import ExportRefused
-from chargebench.reports import AuditContent, JobRecord
-from chargebench.reports.checklist_pdf import DEFERENCE, write_checklist
-from tests.reports.books import content_of
+from chargebench.reports import AuditContent, JobRecord, pdf
+from chargebench.reports.checklist_pdf import draw_checklist
+from chargebench.reports.letterhead import DEFERENCE, Letterhead
+from tests.reports.books import MADE_AT
+from tests.reports.papers import text_of as _text
 
-
-def _text(path: Path) -> str:
-    pages = (page.extract_text() for page in PdfReader(path).pages)
-    return " ".join(" ".join(pages).split())
+HEAD = Letterhead({"name": "Larkmoor Cold"}, MADE_AT, "chargebench test", "A4", "all entries")
 
 
 @pytest.fixture(scope="module")
@@ -25,18 +23,15 @@ def freezer(content: AuditContent) -> JobRecord:
 
 
 @pytest.fixture(scope="module")
-def paper(
-    content: AuditContent, freezer: JobRecord, tmp_path_factory: pytest.TempPathFactory
-) -> Path:
+def paper(freezer: JobRecord, tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = tmp_path_factory.mktemp("paper") / "checklist.pdf"
-    write_checklist(replace(content, jobs=(freezer,)), path)
-    return path
+    return pdf.write(draw_checklist(HEAD, (freezer,)), path)
 
 
 def test_that_only_flammable_refrigerants_have_a_section(
     content: AuditContent, tmp_path: Path
 ) -> None:
-    write_checklist(content, tmp_path / "checklist.pdf")
+    pdf.write(draw_checklist(HEAD, content.jobs), tmp_path / "checklist.pdf")
     text = _text(tmp_path / "checklist.pdf")
     flammable = {"R290", "R600a", "R32"}
     for job in content.jobs:
@@ -105,10 +100,9 @@ def test_that_the_fonts_are_inside(paper: Path) -> None:
 
 
 def test_that_the_same_content_makes_the_same_file(
-    paper: Path, content: AuditContent, freezer: JobRecord, tmp_path: Path
+    paper: Path, freezer: JobRecord, tmp_path: Path
 ) -> None:
-    again = tmp_path / "checklist.pdf"
-    write_checklist(replace(content, jobs=(freezer,)), again)
+    again = pdf.write(draw_checklist(HEAD, (freezer,)), tmp_path / "checklist.pdf")
     assert again.read_bytes() == paper.read_bytes()
 
 
@@ -116,27 +110,27 @@ def test_that_a_step_set_aside_is_one_line_with_its_reason(
     content: AuditContent, tmp_path: Path
 ) -> None:
     cooler = next(job for job in content.jobs if job.case.equipment_id == "E-002")
-    write_checklist(replace(content, jobs=(cooler,)), tmp_path / "checklist.pdf")
+    pdf.write(draw_checklist(HEAD, (cooler,)), tmp_path / "checklist.pdf")
     text = _text(tmp_path / "checklist.pdf")
     assert "13 lines not called for: The circuit was not opened and no gauge was connected." in text
     assert "NOT TICKED" not in text
 
 
 def test_that_no_flammable_job_is_said_on_one_page(tmp_path: Path) -> None:
-    write_checklist(content_of(), tmp_path / "checklist.pdf")
+    pdf.write(draw_checklist(HEAD, ()), tmp_path / "checklist.pdf")
     assert len(PdfReader(tmp_path / "checklist.pdf").pages) == 1
     assert "No job on a flammable refrigerant" in _text(tmp_path / "checklist.pdf")
 
 
 def test_that_text_no_font_can_draw_does_not_stop_the_paper(
-    content: AuditContent, freezer: JobRecord, tmp_path: Path
+    freezer: JobRecord, tmp_path: Path
 ) -> None:
     odd = replace(freezer, title="a\x00b \ud800 \U0001f9ca 冷 \u202e")
-    made = datetime(2026, 11, 25, 12, 0, tzinfo=UTC)
-    write_checklist(replace(content, jobs=(odd,), made_at=made), tmp_path / "checklist.pdf")
+    pdf.write(draw_checklist(HEAD, (odd,)), tmp_path / "checklist.pdf")
     assert "B-0010 a b" in _text(tmp_path / "checklist.pdf")
 
 
-def test_that_a_folder_that_is_not_there_is_refused(content: AuditContent, tmp_path: Path) -> None:
-    with pytest.raises(ExportRefused, match="checklist could not be written"):
-        write_checklist(content, tmp_path / "missing" / "checklist.pdf")
+def test_that_a_folder_that_is_not_there_is_refused(tmp_path: Path) -> None:
+    drawn = draw_checklist(HEAD, ())
+    with pytest.raises(ExportRefused, match=r"Handling checklist, .*could not be written"):
+        pdf.write(drawn, tmp_path / "missing" / "checklist.pdf")

@@ -49,6 +49,13 @@ SHOP = Form(
         Field("address", "Address", Asks.LONG_TEXT),
         Field("units", "Units shown", Asks.CHOICE, choices=("SI", "IP"), required=True),
         Field("certificate", "Company certificate", example="company certification number"),
+        Field(
+            "paper",
+            "Paper",
+            Asks.CHOICE,
+            choices=("A4", "Letter"),
+            hint="What is printed on; left empty, as this computer's country has it.",
+        ),
         Field("rule_set", "Rule set", required=True, hint="Limits and duties of one jurisdiction."),
         Field(
             "rule_file",
