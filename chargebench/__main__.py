@@ -2,22 +2,20 @@
 
 import argparse
 import os
-import re
 import sys
 from collections.abc import Callable, Sequence
-from datetime import UTC, date, datetime
+from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import chargebench
-from chargebench.commands import benches
+from chargebench.commands import benches, records
 from chargebench.commands.terminal import let_sign
 from chargebench.errors import ChargebenchError
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
-    from chargebench.ledger import Checkpoint
 
 
 def has_display() -> bool:
@@ -99,63 +97,6 @@ def _take_in(arguments: argparse.Namespace) -> int:
     return 0
 
 
-def _export(arguments: argparse.Namespace) -> int:
-    from chargebench.desk import Desk, Filters
-
-    def progress(what: str, done: int, of: int) -> None:
-        if sys.stderr.isatty():
-            print(f"\r{what}: {done} of {of}   ", end="", file=sys.stderr)
-
-    with Desk.open(_opened(arguments)) as desk:
-        filters = Filters(
-            equipment=arguments.equipment, refrigerant=arguments.refrigerant, by=arguments.person
-        )
-        exported = desk.export(arguments.out, arguments.since, arguments.until, filters, progress)
-    if sys.stderr.isatty():
-        print(file=sys.stderr)
-    names = (str(path.relative_to(exported.folder)) for path in exported.files)
-    print(f"In {exported.folder}: {', '.join(names)}")
-    return 0
-
-
-def _clauses(_arguments: argparse.Namespace) -> int:
-    from chargebench.reports.clauses import clauses
-
-    for each in clauses():
-        told = (each.clause, each.field, each.form, each.sheet, each.column, each.note)
-        print("\t".join(told))
-    return 0
-
-
-def _verify(arguments: argparse.Namespace) -> int:
-    from chargebench.desk import Desk
-
-    with Desk.open_reading(_opened(arguments)) as desk:
-        heads = [_head(text, desk.reading.bench) for text in arguments.heads]
-        found = desk.verify(heads=heads)
-    for sentence in found.checked:
-        print(sentence)
-    for problem in found.problems:
-        where = "" if problem.entry is None else f"entry {problem.entry}: "
-        print(f"PROBLEM {where}{problem.what}", file=sys.stderr)
-    for sentence in found.limits:
-        print(sentence)
-    return 0 if found.ok else 1
-
-
-def _head(text: str, bench: str) -> "Checkpoint":
-    """A head as printed on an export: the number of an entry and its hash, `BENCH:` before them."""
-    from chargebench.ledger import Checkpoint
-
-    *named, number, digest = text.strip().split(":")
-    if len(named) > 1 or not number.isdigit() or not re.fullmatch("[0-9a-f]{64}", digest.lower()):
-        raise ChargebenchError(
-            f"Expected a head as in the manifest of an export, the number of its entry, a colon "
-            f"and its SHA-256 of 64 digits, such as 12:9f86d0…; got “{text}”."
-        )
-    return Checkpoint(named[0] if named else bench, int(number), digest.lower(), "given by --head")
-
-
 def _backup(arguments: argparse.Namespace) -> int:
     from chargebench.desk import Desk
     from chargebench.ledger import backups
@@ -204,15 +145,6 @@ def _practise(what: str, _arguments: argparse.Namespace) -> int:
     return 0
 
 
-def _day(text: str) -> date:
-    try:
-        return date.fromisoformat(text)
-    except ValueError:
-        raise argparse.ArgumentTypeError(
-            f"expected a day as year-month-day, such as 2026-11-25; got “{text}”"
-        ) from None
-
-
 def _parser() -> argparse.ArgumentParser:
     shop = argparse.ArgumentParser(add_help=False)
     shop.add_argument("--shop", type=Path, default=None, help="shop file")
@@ -242,23 +174,7 @@ def _parser() -> argparse.ArgumentParser:
     )
     take_in.add_argument("files", type=Path, nargs="+", metavar="FILE")
     benches.add(command, _opened, let_sign)
-    export = command("export", _export, "write audit workbook, checklist and manifest")
-    export.add_argument("--from", dest="since", type=_day, default=None, metavar="DAY")
-    export.add_argument("--to", dest="until", type=_day, default=None, metavar="DAY")
-    for what in ("equipment", "refrigerant", "person"):
-        says = f"only what concerns this {what}; the summary sheet says so"
-        export.add_argument(f"--{what}", default=None, help=says)
-    export.add_argument("--out", type=Path, required=True, metavar="DIR")
-    command("clauses", _clauses, "list each field regulations ask for, and where it stands")
-    verify = command("verify", _verify, "recompute the whole ledger and say what was checked")
-    verify.add_argument(
-        "--head",
-        dest="heads",
-        action="append",
-        default=[],
-        metavar="NUMBER:HASH",
-        help="chain_head in the manifest of an export: it must still stand; may be given again",
-    )
+    records.add(command, _opened)
     for what in ("scale", "gauge"):
         says = f"open a {what} to practise on, and name its port"
         command(f"practice-{what}", partial(_practise, what), says)

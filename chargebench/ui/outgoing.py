@@ -8,6 +8,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QCheckBox,
     QFileDialog,
     QFrame,
     QHBoxLayout,
@@ -19,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.desk import Desk, Exported, Filters
-from chargebench.desk.export import CALENDAR, CHECKLIST, JOBS, WORKBOOK
+from chargebench.desk.export import CALENDAR, CHECKLIST, JOBS, REPORTS, TABLES, WORKBOOK
 from chargebench.desk.records import EVERYTHING
 from chargebench.ledger import Problem, Verification
 from chargebench.ui.errand import Errand
@@ -143,6 +144,10 @@ class ExportPanel(Panel):
         row.addWidget(self.folder, 1)
         row.addWidget(self.choose)
         self._column.insertLayout(0, row)
+        self.sign = QCheckBox(
+            tr("Si&gn with this bench's key, so that a change shows elsewhere")
+        )
+        self._column.insertWidget(2, self.sign)
         self.choose.clicked.connect(lambda _: self._choose())
         self.folder.textChanged.connect(lambda _: self._tell())
 
@@ -171,15 +176,17 @@ class ExportPanel(Panel):
         narrowed = say(", only {chosen}", chosen=self._chosen) if self._chosen else ""
         says = say(
             "Will be written, for {words}{narrowed}: {workbook} (every job, entry, "
-            "transfer and test with its totals), {checklist} (the "
-            "flammable-refrigerant handling lists), {calendar} (what is due, for a "
-            "calendar), {jobs} (a job file for each job), and a manifest with the "
-            "SHA-256 of each and the head of the chain.",
+            "transfer and test with its totals), {tables} (the same as CSV and SQLite), "
+            "{checklist} (the flammable-refrigerant handling lists), {reports} and {jobs} (a "
+            "report and a job file for each job), {calendar} (what is due, for a calendar), and a "
+            "manifest with the SHA-256 of each and the head of the chain.",
             words=self._period.words,
             narrowed=narrowed,
             workbook=WORKBOOK,
             checklist=CHECKLIST,
+            tables=TABLES,
             calendar=CALENDAR,
+            reports=REPORTS,
             jobs=JOBS,
         )
         there = [name for name in (WORKBOOK, CHECKLIST, CALENDAR) if (self._path() / name).exists()]
@@ -198,19 +205,34 @@ class ExportPanel(Panel):
     def begin(self) -> None:
         """Write."""
         folder, period, filters = self._path(), self._period, self._filters
+        signed = self.sign.isChecked()
         self.folder.setEnabled(False)
         self._desk.keep_head("export")  # here, for the thread that writes only reads
         self._start(
             lambda desk, errand: desk.export(
-                folder, period.since, period.until, filters, errand.progress, errand.cancelled
+                folder,
+                period.since,
+                period.until,
+                filters,
+                errand.progress,
+                errand.cancelled,
+                signed=signed,
             ),
             self._written,
         )
 
     def _written(self, exported: Exported) -> None:
-        names = joined(", ", (file.name for file in exported.files))
+        inside = [path.relative_to(exported.folder) for path in exported.files]
+        names = dict.fromkeys(path.parts[0] for path in inside)  # a folder stands for its files
         self.says.setText(
-            tr(say("Written into {folder}: {names}.", folder=exported.folder, names=names))
+            tr(
+                say(
+                    "Written into {folder}: {names}; {count} files.",
+                    folder=exported.folder,
+                    names=joined(", ", names),
+                    count=len(inside),
+                )
+            )
         )
 
     def _over(self) -> None:
