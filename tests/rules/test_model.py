@@ -40,7 +40,7 @@ MODELS = tuple(_models(rules.RuleSet, set()))
 @pytest.mark.parametrize("model", MODELS, ids=lambda model: model.__name__)
 def test_that_what_a_rule_file_leaves_out_is_nothing_none_or_no(model: type) -> None:
     hints = get_type_hints(model)
-    for field in dataclasses.fields(model):  # type: ignore[arg-type]
+    for field in dataclasses.fields(model):
         if field.default is dataclasses.MISSING:
             continue
         hint = hints[field.name]
