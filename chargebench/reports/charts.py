@@ -15,6 +15,7 @@ from chargebench.reports.table import HEAD_ROW, Bars, Column, Curve
 
 ACROSS = 2  # charts side by side
 ROWS_EACH = 18
+CHARTS_A_PAGE = 4
 CHARACTERS_WIDE = 90  # of columns, as wide as a chart and a gap
 # Told apart by lightness too, for paper without colour.
 FILLS = ("30506E", "8FB0CC", "B5651D", "C9C9C9", "6E6E6E", "E3C49A")

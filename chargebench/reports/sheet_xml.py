@@ -83,6 +83,7 @@ class StreamedSheet(WriteOnlyWorksheet):
     oddFooter: Any  # noqa: N815
     oddHeader: Any  # noqa: N815
     protection: Any
+    row_breaks: Any
 
     def write_into(self, path: str) -> None:
         """Begin the sheet in a file of its own; freezing and widths are set before."""

@@ -14,11 +14,12 @@ from openpyxl.chart._chart import ChartBase
 from openpyxl.packaging.custom import StringProperty
 from openpyxl.utils import get_column_letter
 from openpyxl.workbook import Workbook
+from openpyxl.worksheet.pagebreak import Break
 from openpyxl.worksheet.worksheet import Worksheet
 from openpyxl.writer.excel import ExcelWriter
 
 from chargebench.errors import ExportRefused
-from chargebench.reports.charts import anchor, bars, scatter
+from chargebench.reports.charts import ACROSS, CHARTS_A_PAGE, ROWS_EACH, anchor, bars, scatter
 from chargebench.reports.content import AuditContent
 from chargebench.reports.sheet_xml import StreamedSheet, plain
 from chargebench.reports.sheets import ORDER, tables
@@ -30,7 +31,7 @@ Cancelled = Callable[[], bool]
 ROWS_MOST = 1_048_576 - HEAD_ROW - 20  # what a spreadsheet holds, less head and foot
 TELL_EVERY = 500  # rows
 ZIP_TIME = (1980, 1, 1, 0, 0, 0)  # of every part: the earliest a zip can say
-WIDE, VERY_WIDE = 150, 230  # characters: from here on larger paper, more pages across
+WIDE, VERY_WIDE = 150, 270  # characters: from here on larger paper, more pages across
 HEAD_COLUMNS = "A:B"  # repeated on pages beside the first
 
 
@@ -99,7 +100,7 @@ class _Teller:
 class _TimelessZip(ZipFile):
     """A zip whose parts all carry one time, so that the same content makes the same bytes."""
 
-    def writestr(self, name: str | ZipInfo, data: bytes | str, *rest: Any, **more: Any) -> None:
+    def writestr(self, name: str | ZipInfo, data: Any, *rest: Any, **more: Any) -> None:
         """Write a part from memory."""
         super().writestr(self._part(str(name)), data, *rest, **more)
 
@@ -151,7 +152,8 @@ class _Book:
             ("Chain head, entry", str(number)),
             ("Chain head, SHA-256", hash_),
         ):
-            self._book.custom_doc_props.append(StringProperty(name=name, value=plain(value)))
+            said = StringProperty(name=name, value=plain(value))
+            self._book.custom_doc_props.append(said)  # type: ignore[attr-defined]
 
     def _sheet(self, name: str) -> StreamedSheet:
         sheet = StreamedSheet(self._book, name)
@@ -210,14 +212,23 @@ class _Book:
             sheet.append([None])
         for line in table.foot:
             sheet.append([None, (line, styles.says)])
-        below = HEAD_ROW + max(written, 1) + len(table.foot) + 4
+        self._draw(table, sheet, HEAD_ROW + max(written, 1) + len(table.foot) + 4)
+        sheet.close()
+
+    def _draw(self, table: Table, sheet: StreamedSheet, below: int) -> None:
+        """Hang the charts under the rows; where there are more than a few, on pages of their own.
+
+        Programs that fit a sheet to the page's width may take no notice of the breaks.
+        """
         for number, curve in enumerate(table.charts):
             if isinstance(curve, Curve):
                 chart: ChartBase = scatter(self._sheets[curve.sheet], curve)
             else:
-                chart = bars(sheet, columns, curve)
-            Worksheet.add_chart(cast("Worksheet", sheet), chart, anchor(columns, below, number))
-        sheet.close()
+                chart = bars(sheet, table.columns, curve)
+            at = anchor(table.columns, below, number)
+            Worksheet.add_chart(cast("Worksheet", sheet), chart, at)
+            if len(table.charts) > ACROSS and number % CHARTS_A_PAGE == 0:
+                sheet.row_breaks.append(Break(id=below - 1 + number // ACROSS * ROWS_EACH))
 
     def _dress(self, table: Table, sheet: StreamedSheet) -> None:
         """Widths, frozen head and paper; all before the first row."""

@@ -15,7 +15,6 @@ from chargebench.ui.errand import Errand
 from chargebench.ui.handing import files_to_take, told
 from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
-from chargebench.ui.outgoing import default_folder
 from chargebench.ui.period import Period
 from chargebench.ui.record_columns import (
     due_order,
@@ -68,7 +67,7 @@ class RecordsArea(RecordsPage):
         self._pause.setInterval(120)
         self._pause.timeout.connect(self.read)
         self.period.changed.connect(self._pause.start)
-        self.period.changed.connect(self._offer)
+        self.period.changed.connect(self._follow_period)
         self._views.idClicked.connect(lambda _: self.read())
         self._notifier.changed.connect(self._changed)
         self.tables[USAGE].opened.connect(lambda row: self._want_job(self.usage.row(row).job))
@@ -215,22 +214,6 @@ class RecordsArea(RecordsPage):
             self.detail.setText(tr(leak_words(self.leaks.row(row), self._desk)))
         elif shown:
             self.detail.setText(tr(duty_words(self.due.row(row))))
-
-    def show_export(self) -> None:
-        """Say what an export will write, and where."""
-        self._open_panel(self.export_panel)
-        self._offer()
-        self.export_panel.main.setFocus()
-
-    def _offer(self) -> None:
-        if not self.export_panel.isHidden():
-            where = default_folder(self._desk, self._desk.today)
-            self.export_panel.offer(self.period.period, self.period.filters, where)
-
-    def show_verify(self) -> None:
-        """Verify now."""
-        self._open_panel(self.verify_panel)
-        self.verify_panel.begin()
 
     def make_backup(self) -> None:
         """Keep a copy of the shop file."""

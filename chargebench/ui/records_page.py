@@ -20,7 +20,7 @@ from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.handing import HandOverPanel
 from chargebench.ui.language import tr
 from chargebench.ui.month_chart import MonthChart
-from chargebench.ui.outgoing import ExportPanel, Panel, VerifyPanel
+from chargebench.ui.outgoing import ExportPanel, Panel, VerifyPanel, default_folder
 from chargebench.ui.period import PeriodBar
 from chargebench.ui.record_columns import (
     due_columns,
@@ -193,6 +193,21 @@ class RecordsPage(QWidget):
         """Totals up to their share of the height."""
         super().resizeEvent(event)
         self._show(self.view)
+
+    def show_export(self) -> None:
+        """Say what an export will write, and where."""
+        self._follow_period()
+        self._open_panel(self.export_panel)
+        self.export_panel.main.setFocus()
+
+    def _follow_period(self) -> None:
+        where = default_folder(self._desk, self._desk.today)
+        self.export_panel.offer(self.period.period, self.period.filters, where)
+
+    def show_verify(self) -> None:
+        """Verify now."""
+        self._open_panel(self.verify_panel)
+        self.verify_panel.begin()
 
     def _open_panel(self, panel: QWidget) -> None:
         for each in self.panels:

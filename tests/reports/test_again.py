@@ -1,9 +1,11 @@
 """The same records make the same workbook, protected against slips, and it says which they are."""
 
 import json
+from collections import Counter
 from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 from zipfile import ZipFile
 
 from openpyxl import load_workbook
@@ -41,7 +43,7 @@ def test_that_every_sheet_is_protected_without_a_password(workbook: Path) -> Non
 def test_that_properties_carry_program_rule_sets_and_chain_head(
     workbook: Path, content: AuditContent
 ) -> None:
-    book = load_workbook(workbook)
+    book: Any = load_workbook(workbook)
     said = {each.name: each.value for each in book.custom_doc_props.props}
     number, digest = content.chain_head
     assert said["Program"] == content.program
@@ -53,7 +55,8 @@ def test_that_properties_carry_program_rule_sets_and_chain_head(
 
 
 def test_that_every_sheet_prints_wide_with_its_head_on_each_page(workbook: Path) -> None:
-    for sheet in load_workbook(workbook).worksheets:
+    book: Any = load_workbook(workbook)
+    for sheet in book.worksheets:
         assert sheet.page_setup.orientation == "landscape"
         assert sheet.page_setup.fitToHeight == 0
         assert sheet.page_setup.fitToWidth >= 1
@@ -86,3 +89,47 @@ def test_that_a_thing_met_under_two_ids_stands_under_the_one_it_goes_by(
     ends = {row["From"] for row in sheet_rows(path, "Transfers")}
     assert "cylinder:C-1" in ends
     assert "cylinder:C-014" not in ends
+
+
+def test_that_totals_and_balances_come_again_from_the_transfers_alone(workbook: Path) -> None:
+    moved = sheet_rows(workbook, "Transfers")
+    for row in sheet_rows(workbook, "Balances"):
+        at = row["Place"]
+        came, went = (
+            sum(
+                line["Mass [mg]"]
+                for line in moved
+                if (line[end], line["Refrigerant"]) == (at, row["Refrigerant"])
+            )
+            for end in ("Into", "From")
+        )
+        opening, closing = (round(row[f"{end} [kg]"] * 1_000_000) for end in ("Opening", "Closing"))
+        assert opening + came - went == closing
+    for row in sheet_rows(workbook, "Totals by month"):
+        counted = sum(
+            line["Counted [mg]"]
+            for line in moved
+            if (line["Month"], line["Refrigerant"], line["Counts as"])
+            == (row["Month"], row["Refrigerant"], row["Movement"])
+        )
+        assert counted == round(row["Program's total [kg]"] * 1_000_000)
+
+
+# 40 CFR 82.156(a)(3)(ii), (iii): monthly total recovered by type, quantity sent away by type.
+def test_that_the_monthly_statement_comes_again_from_recoveries_and_hand_overs(
+    workbook: Path,
+) -> None:
+    statement = sheet_rows(workbook, "Recovered by month")
+    for sheet, column, told in (
+        ("Recovery", "Recovered in all [kg]", "Recovered [kg]"),
+        ("Handed over", "Net mass [kg]", "Sent for reclaim [kg]"),
+        ("Disposals", "Recovered [kg]", "Of it, from equipment disposed of [kg]"),
+    ):
+        sums: Counter[tuple[str, str]] = Counter()
+        for row in sheet_rows(workbook, sheet):
+            on = row["At"] if "At" in row else row["Recovered on"]
+            sums[f"{on:%Y-%m}", row["Refrigerant"]] += round((row[column] or 0) * 1_000_000)
+        shown = {
+            (row["Month"], row["Refrigerant"]): round(row[told] * 1_000_000) for row in statement
+        }
+        assert +sums == +Counter(shown), sheet

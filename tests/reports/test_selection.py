@@ -5,7 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from chargebench.desk import Desk, Filters
+from chargebench.__main__ import main
+from chargebench.desk import Desk, Filters, sample
 from chargebench.errors import ChargebenchError
 from chargebench.reports import Selection
 from chargebench.reports.workbook import write_workbook
@@ -19,10 +20,16 @@ CHOSEN = {
 }
 
 
-def narrowed(shop: Desk, folder: Path, filters: Filters, *days: date) -> Path:
+def narrowed(
+    shop: Desk,
+    folder: Path,
+    filters: Filters,
+    since: date | None = None,
+    until: date | None = None,
+) -> Path:
     """A workbook of the sample shop, narrowed."""
     path = folder / "audit.xlsx"
-    write_workbook(shop.content(*(days or (None, None)), filters), path)
+    write_workbook(shop.content(since, until, filters), path)
     return path
 
 
@@ -74,6 +81,19 @@ def test_that_a_person_s_workbook_holds_what_they_signed(shop: Desk, tmp_path: P
         assert {row["By"] for row in sheet_rows(path, sheet)} == {"L. Brandvold"}
     signed = {e.number for e in shop.reading.entries() if e.by == "P-02"}
     assert {row["Entry"] for row in sheet_rows(path, "Entries")} == signed
+
+
+def test_that_the_command_line_narrows_an_export(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = tmp_path / "shop.chargebench"
+    sample.build(file).close()
+    out = ["--shop", str(file), "export", "--out", str(tmp_path / "out")]
+    assert main([*out, "--refrigerant", "R290", "--person", "N. Okafor"]) == 0
+    jobs = sheet_rows(tmp_path / "out" / "audit.xlsx", "Jobs")
+    assert [(row["Equipment"], row["Refrigerant"]) for row in jobs] == [("E-001", "R290")]
+    assert main([*out, "--equipment", "E-999"]) == 1
+    assert "Expected an equipment on record (E-001" in capsys.readouterr().err
 
 
 def test_that_a_person_may_be_named_by_name(shop: Desk) -> None:
