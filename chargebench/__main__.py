@@ -10,12 +10,13 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import chargebench
-from chargebench.commands import benches, records
+from chargebench.commands import benches, named, records, server
 from chargebench.commands.terminal import let_sign
 from chargebench.errors import ChargebenchError
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
+    from chargebench.ledger import Place
 
 
 def has_display() -> bool:
@@ -30,12 +31,15 @@ def has_display() -> bool:
 def _window(arguments: argparse.Namespace) -> int:
     from chargebench.ui.app import run
 
-    if arguments.shop and not arguments.shop.exists():
-        raise ChargebenchError(f"Expected a shop file; there is none at {arguments.shop}.")
-    return run(arguments.shop)
+    shop: Place | None = arguments.shop
+    if isinstance(shop, Path) and not shop.exists():
+        raise ChargebenchError(f"Expected a shop file; there is none at {shop}.")
+    return run(shop)
 
 
 def _sample(arguments: argparse.Namespace) -> int:
+    if arguments.shop:
+        named.file(arguments)
     if arguments.headless or not has_display():
         if not arguments.headless:
             print("There is no display here, so no window: doing the same job without one.")
@@ -75,22 +79,10 @@ def _sample_headless(arguments: argparse.Namespace) -> int:
     return 0 if checked.ok else 1
 
 
-def _opened(arguments: argparse.Namespace) -> Path:
-    from chargebench.desk import where
-
-    path: Path = arguments.shop or where.shop_file()
-    if not path.exists():
-        raise ChargebenchError(
-            f"Expected a shop file; there is none at {path}. Name one with --shop, or make one in "
-            "the window."
-        )
-    return path
-
-
 def _take_in(arguments: argparse.Namespace) -> int:
     from chargebench.desk import Desk
 
-    with Desk.open(_opened(arguments)) as desk:
+    with Desk.open(named.opened(arguments)) as desk:
         let_sign(desk, arguments.by)
         for path, said in desk.take_in_files(arguments.files):
             print(f"{path.name}: {said}")
@@ -101,18 +93,16 @@ def _backup(arguments: argparse.Namespace) -> int:
     from chargebench.desk import Desk
     from chargebench.ledger import backups
 
-    shop = _opened(arguments)
-    with Desk.open(shop) as desk:
-        copy = desk.backup() or backups(shop)[0]  # opening has kept one if anything changed
+    with Desk.open(named.opened(arguments)) as desk:
+        copy = desk.backup() or backups(desk.path)[0]  # opening has kept one if anything changed
     print(f"Everything recorded is in the backup {copy}.")
     return 0
 
 
 def _restore(arguments: argparse.Namespace) -> int:
-    from chargebench.desk import where
     from chargebench.ledger import going_back, kept, restore
 
-    shop = arguments.shop or where.shop_file()
+    shop = named.file(arguments)
     if arguments.copy is None:
         if not (copies := kept(shop)):
             raise ChargebenchError(f"There is no backup of {shop} beside it. Check the path.")
@@ -129,10 +119,9 @@ def _restore(arguments: argparse.Namespace) -> int:
 
 
 def _rescue(arguments: argparse.Namespace) -> int:
-    from chargebench.desk import where
     from chargebench.ledger import rescue
 
-    rescued = rescue(arguments.shop or where.shop_file(), arguments.out, datetime.now(UTC))
+    rescued = rescue(named.file(arguments), arguments.out, datetime.now(UTC))
     for sentence in rescued.sentences:
         print(sentence, file=sys.stderr if sentence in rescued.missing else sys.stdout)
     return 0 if rescued.whole else 1
@@ -147,7 +136,7 @@ def _practise(what: str, _arguments: argparse.Namespace) -> int:
 
 def _parser() -> argparse.ArgumentParser:
     shop = argparse.ArgumentParser(add_help=False)
-    shop.add_argument("--shop", type=Path, default=None, help="shop file")
+    shop.add_argument("--shop", type=named.place, default=None, help=named.SAYS)
     parser = argparse.ArgumentParser(
         prog="chargebench", description=chargebench.__doc__, parents=[shop]
     )
@@ -160,7 +149,7 @@ def _parser() -> argparse.ArgumentParser:
     ) -> argparse.ArgumentParser:
         # A --shop before the command stands unless one after it says otherwise.
         again = argparse.ArgumentParser(add_help=False)
-        again.add_argument("--shop", type=Path, default=argparse.SUPPRESS, help="shop file")
+        again.add_argument("--shop", type=named.place, default=argparse.SUPPRESS, help=named.SAYS)
         made = commands.add_parser(name, help=says, description=says, parents=[again])
         made.set_defaults(do=do)
         return made
@@ -173,8 +162,9 @@ def _parser() -> argparse.ArgumentParser:
         "--by", metavar="PERSON", help="who records them: id or name in the register of people"
     )
     take_in.add_argument("files", type=Path, nargs="+", metavar="FILE")
-    benches.add(command, _opened, let_sign)
-    records.add(command, _opened)
+    benches.add(command, named.opened, let_sign)
+    records.add(command, named.opened)
+    server.add(command)
     for what in ("scale", "gauge"):
         says = f"open a {what} to practise on, and name its port"
         command(f"practice-{what}", partial(_practise, what), says)

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Protocol
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
+    from chargebench.ledger import Place
 
 
 class Command(Protocol):
@@ -20,7 +21,7 @@ class Command(Protocol):
 
 def add(
     command: Command,
-    opened: Callable[[argparse.Namespace], Path],
+    opened: Callable[[argparse.Namespace], "Place"],
     let_sign: Callable[["Desk", str | None], None],
 ) -> None:
     """Add both commands; `opened` finds the shop file, `let_sign` says who records."""
@@ -43,7 +44,7 @@ def add(
 
 
 def _hand_over(
-    arguments: argparse.Namespace, shop: Path, let_sign: Callable[["Desk", str | None], None]
+    arguments: argparse.Namespace, shop: "Place", let_sign: Callable[["Desk", str | None], None]
 ) -> int:
     from chargebench.desk import Desk
 

@@ -12,9 +12,9 @@ from chargebench.commands.benches import Command
 from chargebench.errors import ChargebenchError
 
 if TYPE_CHECKING:
-    from chargebench.ledger import Checkpoint
+    from chargebench.ledger import Checkpoint, Place
 
-Opened = Callable[[argparse.Namespace], Path]
+Opened = Callable[[argparse.Namespace], "Place"]
 
 
 def add(command: Command, opened: Opened) -> None:
@@ -56,7 +56,7 @@ def add(command: Command, opened: Opened) -> None:
     )
 
 
-def _export(arguments: argparse.Namespace, shop: Path) -> int:
+def _export(arguments: argparse.Namespace, shop: "Place") -> int:
     from chargebench.desk import Desk, Filters
 
     def progress(what: str, done: int, of: int) -> None:
@@ -91,11 +91,12 @@ def _clauses(_arguments: argparse.Namespace) -> int:
     return 0
 
 
-def _verify(arguments: argparse.Namespace, shop: Path) -> int:
+def _verify(arguments: argparse.Namespace, shop: "Place") -> int:
     from chargebench.desk import Desk
 
     with Desk.open_reading(shop) as desk:
-        heads = [_head(text, desk.reading.bench) for text in arguments.heads]
+        bench = desk.reading.bench if desk.reading.records else ""
+        heads = [_head(text, bench) for text in arguments.heads]
         found = desk.verify(heads=heads)
     for sentence in found.checked:
         print(sentence)

@@ -62,6 +62,7 @@ class Content(Narrowing):
             entries=entries,
             entry_count=sum(1 for _ in entries()),
             chain_head=self.reading.head(),
+            chain_heads=self.reading.heads(),
             registers={register: self.rows(register) for register in REGISTERS_SHOWN},
             shop=self.shop,
             jobs=tuple(jobs),

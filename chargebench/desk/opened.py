@@ -6,9 +6,9 @@ from pathlib import Path
 from typing import Self
 
 from chargebench import rules
-from chargebench.desk import rights
-from chargebench.errors import ChargebenchError, RuleSetRefused, StepRefused
-from chargebench.ledger import Ledger, Reader
+from chargebench.desk import rights, where
+from chargebench.errors import ChargebenchError, NotAllowed, RuleSetRefused, StepRefused
+from chargebench.ledger import Ledger, Place, Reader
 from chargebench.rules import RuleSet
 from chargebench.steps import REGISTERS, Typed, answer
 from chargebench.units import System
@@ -22,29 +22,38 @@ def now() -> datetime:
 
 
 class Opened:
-    """An open shop file. Everything the desk does goes through its ledger."""
+    """An open shop, in a file or on a server. Everything the desk does goes through its ledger."""
 
     def __init__(self, ledger: Reader, person: str = "") -> None:
         self.reading = ledger
-        self.path: Path = ledger.path
+        self.place: Place = ledger.place
+        self._seen: dict[str, tuple[int, str]] = {}  # how far every bench had come when last asked
         self.person = person or next(iter(ledger.rows("person")), "")
         self._ruled: tuple[tuple[str, str], RuleSet, str] | None = None
 
     @classmethod
-    def create(cls, path: Path, shop: Typed, person: Typed, *, person_id: str = "P-01") -> Self:
-        """Make a new shop file with its first person.
+    def create(
+        cls,
+        place: Place,
+        shop: Typed,
+        person: Typed,
+        *,
+        person_id: str = "P-01",
+        bench: str = "B",
+    ) -> Self:
+        """Make a new shop with its first person, as a file or on a server.
 
         Raises
         ------
         StepRefused
             The shop's or the person's form is not complete.
         ShopFileRefused
-            There is a file already, or none can be written there.
+            There is a shop already, or none can be made there.
         """
         for register, typed in (("shop", shop), ("person", person)):
-            refuse_incomplete(register, typed, path.parent)
+            refuse_incomplete(register, typed, folder_of(place))
         refuse_nobody_left({person_id: as_row(person)})
-        ledger = Ledger.create(path)
+        ledger = Ledger.create(place, bench)
         desk = cls(ledger, person_id)
         when = now()
         ledger.put_row("person", person_id, as_row(person), by=person_id, happened_at=when)
@@ -52,31 +61,68 @@ class Opened:
         return desk
 
     @classmethod
-    def open(cls, path: Path) -> Self:
-        """Open a shop file.
+    def open(cls, place: Place) -> Self:
+        """Open a shop: to record where a bench does from here, else, as an officer, to read.
 
         Raises
         ------
         ShopFileRefused
-            Not a shop file, a newer one, damaged, or in use.
+            Not a shop, a newer one, damaged, in use, or on a server that does not answer.
         """
-        return cls(Ledger.open(path))
+        ledger = Ledger.open(place)
+        if ledger.records:
+            return cls(ledger)
+        ledger.close()
+        return cls(Reader.open_reading(place))
 
     @classmethod
-    def open_reading(cls, path: Path) -> Self:
-        """Open a shop file only to read it, also one whose guards are gone.
+    def open_reading(cls, place: Place) -> Self:
+        """Open a shop only to read it, also one whose guards are gone.
 
         Raises
         ------
         ShopFileRefused
             Not a shop file, a newer one, or damaged beyond reading.
         """
-        return cls(Reader.open_reading(path, guarded=False))
+        return cls(Reader.open_reading(place, guarded=False))
+
+    @property
+    def path(self) -> Path:
+        """The shop's file; refuses where the shop is on a server."""
+        return self.reading.path
+
+    @property
+    def folder(self) -> Path:
+        """Where what belongs to the shop is looked for and put, such as exports."""
+        return folder_of(self.place)
+
+    @property
+    def shared(self) -> bool:
+        """Whether other benches record in the same book."""
+        return not isinstance(self.place, Path)
+
+    @property
+    def server_gone(self) -> bool:
+        """Whether the shop's server did not answer when last asked; a file never is gone so."""
+        return self.reading.server_gone
+
+    def refresh(self) -> bool:
+        """Forget what rests on the book if another bench recorded since; whether one did."""
+        heads = self.reading.heads()
+        if heads == self._seen:
+            return False
+        self._seen = heads
+        self._changed()
+        return True
+
+    def _changed(self, job: str | None = None) -> None:
+        """Something recorded has changed, in one job or anywhere: forget what rests on it."""
 
     @property
     def ledger(self) -> Ledger:
         """The ledger to record in; a desk that only reads has none."""
-        assert isinstance(self.reading, Ledger), "this desk only reads"
+        if not isinstance(self.reading, Ledger):
+            raise NotAllowed("This shop is open only to be read; nothing is recorded from here.")
         return self.reading
 
     @property
@@ -140,7 +186,7 @@ class Opened:
         chosen = (shop.get("rule_set", "") or "generic", shop.get("rule_file", ""))
         if self._ruled is None or self._ruled[0] != chosen:
             try:
-                self._ruled = (chosen, chosen_rules(shop, self.path.parent), "")
+                self._ruled = (chosen, chosen_rules(shop, self.folder), "")
             except RuleSetRefused as refusal:
                 if not chosen[1]:
                     raise
@@ -156,6 +202,11 @@ class Opened:
     def today(self) -> date:
         """The bench's date."""
         return now().date()
+
+
+def folder_of(place: Place) -> Path:
+    """A shop file's folder; for a shop on a server this person's own."""
+    return place.parent if isinstance(place, Path) else where.folder()
 
 
 def as_row(typed: Typed) -> dict[str, str]:

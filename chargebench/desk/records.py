@@ -10,7 +10,7 @@ from chargebench import flags
 from chargebench.desk.due import DueDates, leak_flags
 from chargebench.desk.jobs import AFTER_CLOSING
 from chargebench.desk.views import UsageTotal
-from chargebench.errors import StorageRefused
+from chargebench.errors import NotAllowed, StorageRefused
 from chargebench.flags import Flag
 from chargebench.ledger import Checkpoint, Entry, Filters, UsageRow, Verification
 from chargebench.reports import UnaccountedLine
@@ -138,9 +138,9 @@ class Records(DueDates):
         """Keep where the chain stands, so that an end cut off or rewritten later is seen.
 
         A disk that takes no more must not keep records from leaving, and the head leaves with
-        them; so a refusal to keep it here is none of the export's.
+        them; so a refusal to keep it here is none of the export's. An officer keeps none here.
         """
-        with suppress(StorageRefused):
+        with suppress(StorageRefused, NotAllowed):
             self.ledger.keep_checkpoint(why)
 
     def backup(self) -> Path | None:

@@ -77,7 +77,7 @@ class Registers(Signing):
         ChargebenchError
             An id that can not be one, or somebody who may not change the register.
         """
-        refuse_incomplete(register, typed, self.path.parent)
+        refuse_incomplete(register, typed, self.folder)
         row_id = row_id or self.next_id(register)
         if not ID.fullmatch(row_id):
             raise ChargebenchError(
@@ -102,6 +102,6 @@ class Registers(Signing):
         return row.get("name", row_id)
 
     def _changed(self, job: str | None = None) -> None:
-        """Something recorded has changed, in one job or anywhere: forget what rests on it."""
+        super()._changed(job)
         if job is None:
             self._understood.clear()

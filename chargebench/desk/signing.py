@@ -9,7 +9,7 @@ from typing import Any
 from chargebench.desk import rights
 from chargebench.desk.opened import Opened, now
 from chargebench.desk.rights import Act
-from chargebench.errors import ChargebenchError, NotAllowed, SignatureLocked
+from chargebench.errors import AlreadyRecorded, ChargebenchError, NotAllowed, SignatureLocked
 from chargebench.ledger import Entry, NewEntry, Reader, Transfer
 from chargebench.steps import REGISTERS, answer
 
@@ -212,15 +212,16 @@ class Signing(Opened):
         signs: str | None = None,
     ) -> Entry:
         by = self._signs(rights.of_kind(kind))  # first: a person may take a while to unlock
-        return self.ledger.post(
-            NewEntry(
-                kind=kind,
-                by=by,
-                happened_at=happened_at or now(),
-                payload=dict(payload),
-                transfers=transfers,
-                job=job,
-            ),
-            may_overdraw_mg=may_overdraw_mg or {},
-            signs=signs,
+        new = NewEntry(
+            kind=kind,
+            by=by,
+            happened_at=happened_at or now(),
+            payload=dict(payload),
+            transfers=transfers,
+            job=job,
         )
+        try:
+            return self.ledger.post(new, may_overdraw_mg=may_overdraw_mg or {}, signs=signs)
+        except AlreadyRecorded:  # before, when the server went away: what stands is to be shown
+            self._changed(job)
+            raise

@@ -9,18 +9,19 @@ SUFFIX = ".chargebench"
 
 def shop_file() -> Path:
     """The shop opened when none is named."""
-    return _folder() / f"shop{SUFFIX}"
+    return folder() / f"shop{SUFFIX}"
 
 
 def sample_file() -> Path:
     """The sample shop, kept as it was left."""
-    return _folder() / f"sample{SUFFIX}"
+    return folder() / f"sample{SUFFIX}"
 
 
 def bench_key() -> Path:
     """The key this bench signs its exports with."""
-    return _folder() / "bench-key.pem"
+    return folder() / "bench-key.pem"
 
 
-def _folder() -> Path:
+def folder() -> Path:
+    """The folder of the program that is this person's own."""
     return platformdirs.user_data_path("chargebench", appauthor=False, ensure_exists=True)

@@ -8,10 +8,11 @@ from chargebench.errors import ChainFileRefused, ShopFileRefused
 from chargebench.ledger import backup, chainfile, sqlite
 from chargebench.ledger.book import Ledger
 from chargebench.ledger.entry import NewEntry
+from chargebench.ledger.place import Place, place_of
 
 
 def begin(
-    path: Path | str,
+    path: Place | str,
     source: Path,
     happened_at: datetime,
     check: Callable[[NewEntry], None] = lambda _: None,
@@ -26,7 +27,12 @@ def begin(
     ShopFileRefused
         There is a file already, or none can be written there.
     """
-    path = Path(path)
+    path = place_of(path)
+    if not isinstance(path, Path):
+        raise ShopFileRefused(
+            "A further bench is begun as a file. A bench that works on the server itself is let "
+            "in by the shop's owner with: chargebench join-shop."
+        )
     with chainfile.opened(source) as file:
         head = file.head
     if not head.for_bench:

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, field
 from pathlib import Path
-from urllib.parse import parse_qs, unquote, urlsplit
+from urllib.parse import parse_qs, quote, unquote, urlsplit
 
 from chargebench.errors import ShopFileRefused
 
@@ -45,14 +45,9 @@ class Address:
         who = f"{self.login}@" if self.login else ""
         return f"postgresql://{who}{self.host}/{self.database}"
 
-    @property
-    def lasting(self) -> str:
-        """The address as it may be kept in a file: without its password."""
-        parts = urlsplit(self.full)
-        _, _, host = parts.netloc.rpartition("@")
-        who = f"{parts.username}@" if parts.username else ""
-        options = [each for each in parts.query.split("&") if not each.startswith("password=")]
-        return parts._replace(netloc=who + host, query="&".join(options)).geturl()
+    def of_login(self, login: str) -> str:
+        """The address of the same shop for another login, to be shown."""
+        return f"postgresql://{quote(login)}@{self.host}/{quote(self.database)}"
 
 
 Place = Path | Address

@@ -1,8 +1,4 @@
-"""Everything that is PostgreSQL's own: connecting, locking, guards, rights, errors.
-
-What a login may do is decided by the server: triggers refuse a change of what is recorded to
-everybody, and rights leave a bench nothing but to read and append.
-"""
+"""Everything that is PostgreSQL's own: connecting, locking, what a shop says of itself, errors."""
 
 import select as readiness
 from collections.abc import Iterable
@@ -17,8 +13,10 @@ from sqlalchemy.pool import NullPool
 from chargebench.errors import ShopFileRefused
 from chargebench.ledger import schema
 from chargebench.ledger.place import Address
+from chargebench.ledger.walls import SCHEMA
+from chargebench.ledger.walls import missing_guards as missing_guards
+from chargebench.ledger.walls import put_back_guards as put_back_guards
 
-SCHEMA = "chargebench"
 # A cable that was pulled says nothing: these bound how long a bench waits before it is told.
 _PATIENCE = {
     "connect_timeout": 4,
@@ -36,33 +34,6 @@ _OPTIONS = (
 _WRITING = "chargebench.writing"
 _READ_COMMITTED = psycopg.IsolationLevel.READ_COMMITTED
 _SNAPSHOT = psycopg.IsolationLevel.REPEATABLE_READ
-
-APPEND_ONLY = ("entry", "transfer", "checkpoint", "picture")
-_REFUSES = "BEGIN RAISE EXCEPTION USING MESSAGE = TG_TABLE_NAME || ' is append-only'; END"
-_TRIGGER_TYPES = {"update": 2 + 16, "delete": 2 + 8, "truncate": 2 + 32}  # before, and on what
-_FUNCTION = "refuse_change"
-_RIGHTS = "rights on "  # a guard of this name: nobody was granted a right to change a table
-
-# What a bench may do beside reading. It moves what follows from the entries (balance, head, job,
-# register_row, reversed_entry, day_total, place_entry), which verify works out anew, and keeps
-# text that is not signed.
-BENCH_MAY = {
-    "about": "",
-    "entry": "INSERT",
-    "transfer": "INSERT",
-    "checkpoint": "INSERT",
-    "picture": "INSERT",
-    "head": "INSERT, UPDATE (number, hash)",
-    "balance": "INSERT, UPDATE (mass_mg)",
-    "job": "INSERT, UPDATE (state, closed_at)",
-    "register_row": "INSERT, UPDATE (content, words)",
-    "reversed_entry": "INSERT",
-    "day_total": "INSERT, UPDATE (mass_mg, lines)",
-    "place_entry": "INSERT",
-    "typed": "INSERT, UPDATE (content, kept_at), DELETE",
-    "passphrase": "INSERT, UPDATE (hash, set_at, failures, failed_at), DELETE",
-}
-KEPT_FROM_OFFICERS = ("passphrase",)
 
 
 def _connect(address: Address) -> psycopg.Connection[Any]:
@@ -190,6 +161,9 @@ def set_version(connection: Connection, number: int) -> None:
     )
 
 
+FIRST = "first_bench"  # what the shop says of itself: as which its owner records
+
+
 def bench_key(login: str) -> str:
     """Under what the shop says which bench a login records as."""
     return f"bench:{login}"
@@ -204,8 +178,11 @@ def about(connection: Connection) -> dict[str, str]:
     """What the shop says of itself; each login records as a bench of its own, or as none."""
     rows = connection.execute(select(schema.about.c.key, schema.about.c.value))
     said = {row.key: row.value for row in rows}
-    mine = said.get(bench_key(login(connection)))
-    return {**said, "bench": mine} if mine is not None else said
+    mine, first = said.get(bench_key(login(connection))), said.get(FIRST, "")
+    if mine is None:
+        return said
+    # A further bench marks the ids it makes, so that no two benches make the same.
+    return {**said, "bench": mine, "begun_from": "" if mine == first else first}
 
 
 def lacks(key: str) -> str:
@@ -216,101 +193,6 @@ def lacks(key: str) -> str:
             "bench in with: chargebench join-shop."
         )
     return f"is damaged: it does not say its {key}. Have its administrator restore a backup."
-
-
-GUARDS = {
-    _FUNCTION: (
-        (
-            f"CREATE OR REPLACE FUNCTION {_FUNCTION}() RETURNS trigger LANGUAGE plpgsql AS "
-            f"$refuse${_REFUSES}$refuse$"
-        ),
-    ),
-    **{
-        f"{table}_no_{act}": (
-            f"DROP TRIGGER IF EXISTS {table}_no_{act} ON {table}",
-            (
-                f"CREATE TRIGGER {table}_no_{act} BEFORE {act.upper()} ON {table} "
-                f"FOR EACH STATEMENT EXECUTE FUNCTION {_FUNCTION}()"
-            ),
-            f"ALTER TABLE {table} ENABLE ALWAYS TRIGGER {table}_no_{act}",
-        )
-        for table in APPEND_ONLY
-        for act in _TRIGGER_TYPES
-    },
-}
-
-_TRIGGERS = text(
-    """
-    SELECT t.tgname, c.relname, t.tgtype, p.prosrc
-    FROM pg_trigger t
-    JOIN pg_class c ON c.oid = t.tgrelid
-    JOIN pg_proc p ON p.oid = t.tgfoid AND p.pronamespace = c.relnamespace
-    JOIN pg_language l ON l.oid = p.prolang AND l.lanname = 'plpgsql'
-    WHERE c.relnamespace = CAST(:schema AS regnamespace) AND p.proname = :function
-    AND t.tgenabled = 'A' AND t.tgqual IS NULL AND t.tgnargs = 0 AND CAST(t.tgattr AS text) = ''
-    """
-)
-_FUNCTION_SOURCE = text(
-    "SELECT prosrc FROM pg_proc WHERE proname = :function "
-    "AND pronamespace = CAST(:schema AS regnamespace) AND pronargs = 0 AND proconfig IS NULL"
-)
-_GRANTED = text(
-    """
-    SELECT DISTINCT c.relname, coalesce(r.rolname, 'public') AS grantee
-    FROM pg_class c
-    CROSS JOIN LATERAL (
-        SELECT acl FROM unnest(c.relacl) AS acl
-        UNION ALL
-        SELECT acl FROM pg_attribute a CROSS JOIN unnest(a.attacl) AS acl WHERE a.attrelid = c.oid
-    ) AS given
-    CROSS JOIN LATERAL aclexplode(ARRAY[given.acl]) AS granted
-    LEFT JOIN pg_roles r ON r.oid = granted.grantee
-    WHERE c.relnamespace = CAST(:schema AS regnamespace) AND c.relname = ANY(:tables)
-    AND granted.grantee <> c.relowner
-    AND granted.privilege_type IN ('UPDATE', 'DELETE', 'TRUNCATE', 'TRIGGER')
-    """
-)
-
-
-def missing_guards(connection: Connection) -> list[str]:
-    """Guards that are not there as they were made: triggers, their function, rights withheld."""
-    named = {"schema": SCHEMA, "function": _FUNCTION}
-    source = connection.execute(_FUNCTION_SOURCE, named).scalar()
-    there = {
-        name
-        for name, table, kind, _ in connection.execute(_TRIGGERS, named)
-        for act, wanted in _TRIGGER_TYPES.items()
-        if name == f"{table}_no_{act}" and kind == wanted
-    }
-    if source == _REFUSES:
-        there.add(_FUNCTION)
-    granted = {f"{_RIGHTS}{table}" for table, _ in _granted(connection)}
-    return [*(name for name in GUARDS if name not in there), *sorted(granted)]
-
-
-def _granted(connection: Connection) -> list[tuple[str, str]]:
-    """Tables that only grow, with whom somebody granted a right to change them."""
-    rows = connection.execute(_GRANTED, {"schema": SCHEMA, "tables": list(APPEND_ONLY)})
-    return [(table, grantee) for table, grantee in rows]
-
-
-def put_back_guards(connection: Connection, names: list[str]) -> None:
-    """Make guards anew that are missing or not as they were made; takes the shop's owner."""
-    for name in names:
-        for statement in GUARDS.get(name, ()):
-            connection.exec_driver_sql(statement)
-    for table, grantee in _granted(connection):
-        whom = grantee if grantee == "public" else quoted(connection, grantee)
-        connection.exec_driver_sql(
-            f"REVOKE UPDATE, DELETE, TRUNCATE, TRIGGER ON {table} FROM {whom}"
-        )
-    if _granted(connection):  # the server only warns whoever has no right to take one away
-        raise ShopFileRefused(f"Nothing was put back: {_SAYS['42501']}.")
-
-
-def quoted(connection: Connection, name: str) -> str:
-    """A name of a role as a statement takes it."""
-    return connection.dialect.identifier_preparer.quote_identifier(name)
 
 
 def damage(connection: Connection) -> list[str]:

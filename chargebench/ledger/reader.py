@@ -24,7 +24,7 @@ from chargebench.ledger import (
 )
 from chargebench.ledger import usage as usage_log
 from chargebench.ledger.connected import Connected
-from chargebench.ledger.entry import Entry
+from chargebench.ledger.entry import GENESIS, Entry
 from chargebench.ledger.histories import HistoryRow, Key
 from chargebench.ledger.place import Place, place_of
 from chargebench.ledger.projection import Job
@@ -208,9 +208,10 @@ class Reader(Connected):
             return dict(reading.typed(connection, job))
 
     def head(self) -> tuple[int, str]:
-        """Number and hash of this bench's last entry."""
+        """Number and hash of this bench's last entry; for an officer, of what came last."""
         with self._reading() as connection:
-            number, digest = reading.head(connection, self.bench)
+            bench = self.bench if self.records else reading.last_bench(connection)
+            number, digest = reading.head(connection, bench) if bench else (0, GENESIS)
         return number, digest.hex()
 
     def heads(self) -> dict[str, tuple[int, str]]:

@@ -132,6 +132,12 @@ def head(connection: Connection, bench: str) -> tuple[int, bytes]:
     return number, digest
 
 
+def last_bench(connection: Connection) -> str:
+    """The bench that recorded last; empty where none has."""
+    query = select(_entry.c.bench).order_by(_entry.c.position.desc()).limit(1)
+    return connection.execute(query).scalar() or ""
+
+
 def balance(connection: Connection, place: str, refrigerant: str) -> int:
     """What a place holds of a refrigerant, in milligrams; zero if it never held any."""
     name = sameness.read(connection).get(place, place)

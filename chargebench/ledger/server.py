@@ -3,18 +3,18 @@
 Each bench has a login of its own, which says as which bench it records; officers only read.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 
 import psycopg
 from sqlalchemy import Connection, select, text
 
 from chargebench.errors import ShopFileRefused
-from chargebench.ledger import dialect, postgres, schema, shopfile
+from chargebench.ledger import dialect, postgres, schema, shopfile, walls
 from chargebench.ledger.entry import GENESIS, new_id, now_text
 from chargebench.ledger.migrations import STEPS
 from chargebench.ledger.place import Address
-from chargebench.ledger.postgres import SCHEMA, quoted
+from chargebench.ledger.walls import SCHEMA, quoted
 
 
 def make(address: Address, bench: str) -> None:
@@ -40,7 +40,11 @@ def make(address: Address, bench: str) -> None:
             step(connection)
         connection.execute(
             schema.about.insert(),
-            [{"key": "shop", "value": new_id()}, {"key": "made_at", "value": now_text()}],
+            [
+                {"key": "shop", "value": new_id()},
+                {"key": "made_at", "value": now_text()},
+                {"key": postgres.FIRST, "value": bench},
+            ],
         )
         postgres.set_version(connection, len(STEPS))
         _grant(connection, address)
@@ -61,10 +65,10 @@ def upgrade(address: Address) -> bool:
         return found < len(STEPS)
 
 
-def join(address: Address, login: str, bench: str | None, password: str | None = None) -> bool:
+def join(address: Address, login: str, bench: str | None, password: Callable[[], str]) -> bool:
     """Let a login into the shop: as a bench that records, or, without one, only to read.
 
-    A login that is not there is made, with the password; gives back whether it was.
+    A login that is not there is made, and its password asked for; gives back whether it was.
     """
     if bench is not None:
         shopfile.check_bench(bench)
@@ -74,7 +78,7 @@ def join(address: Address, login: str, bench: str | None, password: str | None =
             text("SELECT 1 FROM pg_roles WHERE rolname = :role"), {"role": login}
         ).first()
         if known is None:
-            _make_login(connection, login, password)
+            _make_login(connection, login, password())
         for_benches, for_officers = _roles(address)
         role = for_officers if bench is None else for_benches
         with _needing(f"GRANT {role} TO {login}"):
@@ -140,12 +144,9 @@ def _make_role(connection: Connection, role: str) -> None:
             connection.exec_driver_sql(f"CREATE ROLE {quoted(connection, role)} NOLOGIN")
 
 
-def _make_login(connection: Connection, login: str, password: str | None) -> None:
+def _make_login(connection: Connection, login: str, password: str) -> None:
     if not password:
-        raise ShopFileRefused(
-            f"There is no login {login} on this server yet. Give the password it is to have, or "
-            "have the server's administrator make it."
-        )
+        raise ShopFileRefused(f"A password for {login} was expected; nothing was done.")
     raw = connection.connection.driver_connection
     assert isinstance(raw, psycopg.Connection)
     # Hashed here, so that neither the server's log nor whoever listens learns the password.
@@ -180,11 +181,11 @@ def _grant(connection: Connection, address: Address) -> None:
     benches, officers = (quoted(connection, role) for role in _roles(address))
     connection.exec_driver_sql(f"GRANT USAGE ON SCHEMA {SCHEMA} TO {benches}, {officers}")
     for table in schema.metadata.tables:
-        more = postgres.BENCH_MAY[table]
+        more = walls.BENCH_MAY[table]
         connection.exec_driver_sql(f"REVOKE ALL ON {table} FROM {benches}, {officers}")
         connection.exec_driver_sql(
             f"GRANT SELECT{', ' if more else ''}{more} ON {table} TO {benches}"
         )
-        if table not in postgres.KEPT_FROM_OFFICERS:
-            connection.exec_driver_sql(f"GRANT SELECT ON {table} TO {officers}")
+        seen = walls.OFFICERS_SEE.get(table, "")
+        connection.exec_driver_sql(f"GRANT SELECT{seen} ON {table} TO {officers}")
     connection.exec_driver_sql(f"GRANT USAGE ON ALL SEQUENCES IN SCHEMA {SCHEMA} TO {benches}")

@@ -123,8 +123,9 @@ class AuditContent:
     rule_set: RuleSet
     entries: Callable[[], Iterator[Entry]]
     entry_count: int
-    chain_head: tuple[int, str]
+    chain_head: tuple[int, str]  # of the bench that exports
     registers: Mapping[str, Mapping[str, Mapping[str, str]]]  # every register but shop, as typed
+    chain_heads: Mapping[str, tuple[int, str]] = field(default_factory=dict)  # of every bench
     shop: Mapping[str, str] = field(default_factory=dict)
     jobs: tuple[JobRecord, ...] = ()
     job_numbers: Mapping[str, str] = field(default_factory=dict)  # job id -> B-0142

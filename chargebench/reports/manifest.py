@@ -35,6 +35,10 @@ def write_manifest(content: AuditContent, folder: Path, names: Iterable[str]) ->
             "until": content.until.isoformat() if content.until else None,
             "rule_set": {"name": content.rule_set.name, "edition": content.rule_set.edition},
             "chain_head": {"entry": number, "sha256": head},
+            "chain_heads": {
+                bench: {"entry": last, "sha256": digest}
+                for bench, (last, digest) in content.chain_heads.items()
+            },
             "files": [_listed(folder / name, name) for name in sorted(names)],
         }
         with part.open("w", encoding="utf-8") as file:

@@ -16,9 +16,10 @@ from chargebench.words import joined, say
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
+    from chargebench.ledger import Address
     from chargebench.ui.trouble_page import TroublePage
 
-    Shop = Desk | Path | Callable[[], Desk] | None
+    Shop = Desk | Path | Address | Callable[[], Desk] | None
 
 SAMPLE = "Opening the sample shop. The first time it is made, which takes a few seconds …"
 PAINT_MS = 50  # so long the window may take to show what it says before work that holds it
@@ -47,6 +48,7 @@ class _Start:
     def open(self) -> None:
         """Open what was asked for, else ask."""
         from chargebench.desk import Desk, where
+        from chargebench.ledger import Address
 
         shop = self._shop
         if shop is None and where.shop_file().exists():
@@ -58,6 +60,8 @@ class _Start:
             self._open_file(shop)
             return
         try:
+            if isinstance(shop, Address):
+                shop = Desk.open(shop)
             self._take(shop if isinstance(shop, Desk) else shop())
         except ChargebenchError as refusal:
             self._window.tell(str(refusal))
@@ -164,7 +168,7 @@ class _Start:
 def run(shop: "Shop" = None) -> int:
     """Show the window until it is closed.
 
-    `shop` is an open desk, a shop file, what opens one once the shell is shown, or None for this
+    `shop` is an open desk, a shop, what opens one once the shell is shown, or None for this
     person's own shop.
     """
     app = QApplication.instance() or QApplication(sys.argv[:1])

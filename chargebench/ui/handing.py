@@ -93,7 +93,7 @@ class HandOverPanel(Panel):
     def _offer_file(self) -> None:
         day, bench = self._desk.today.isoformat(), self._desk.reading.bench
         what = f"begin {self._letter}" if self.further.isChecked() else f"bench {bench}"
-        folder, number = self._desk.path.parent, 1
+        folder, number = self._desk.folder, 1
         name = f"{what} {day}.chain"
         while (folder / name).exists():
             number += 1

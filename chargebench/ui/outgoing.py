@@ -290,4 +290,4 @@ def _problem(problem: Problem) -> str:
 
 def default_folder(desk: Desk, today: date) -> Path:
     """Where an export goes unless another folder is chosen: beside the shop file."""
-    return desk.path.parent / f"export {today.isoformat()}"
+    return desk.folder / f"export {today.isoformat()}"

@@ -67,7 +67,7 @@ class RegisterDialog(QDialog):
         layout.addWidget(self._buttons())
         room = parent.window().size()
         self.resize(min(theme.em() * 36, room.width()), min(theme.em() * 40, room.height() - 40))
-        self.rules = RulesSaid(desk.path.parent) if register == "shop" else None
+        self.rules = RulesSaid(desk.folder) if register == "shop" else None
         if self.rules is not None:
             self.form.set_foot(self.rules)
             self.rules.file_chosen.connect(lambda file: self.form.type_over({"rule_file": file}))

