@@ -174,9 +174,9 @@ def run(shop: "Shop" = None) -> int:
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     app.setApplicationName("chargebench")
-    theme.apply(app)
-    theme.follow_system(app)
+    theme.apply_chosen(app)
     window = MainWindow()
+    theme.follow_system(app, window.restyle)
     start = _Start(window, shop)
     before = sys.excepthook
     sys.excepthook = trouble.hook(window.tell, trouble.default_log)

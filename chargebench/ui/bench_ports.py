@@ -6,7 +6,7 @@ in is the bench's.
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QSettings
+from chargebench.ui.kept import kept
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,23 +17,18 @@ class Plugged:
     identity: str = ""
 
 
-def _settings() -> QSettings:
-    ini, user = QSettings.Format.IniFormat, QSettings.Scope.UserScope
-    return QSettings(ini, user, "chargebench", "bench")
-
-
 def plugged(instrument: str) -> Plugged | None:
     """Where an instrument is plugged in; None where this bench does not know."""
-    kept = _settings()
-    port = str(kept.value(f"ports/{instrument}/port", ""))
-    return Plugged(port, str(kept.value(f"ports/{instrument}/identity", ""))) if port else None
+    bench = kept()
+    port = str(bench.value(f"ports/{instrument}/port", ""))
+    return Plugged(port, str(bench.value(f"ports/{instrument}/identity", ""))) if port else None
 
 
 def plug(instrument: str, where: Plugged | None) -> None:
     """Remember where an instrument is plugged in; None forgets it."""
-    kept = _settings()
-    kept.remove(f"ports/{instrument}")
+    bench = kept()
+    bench.remove(f"ports/{instrument}")
     if where is not None:
-        kept.setValue(f"ports/{instrument}/port", where.port)
-        kept.setValue(f"ports/{instrument}/identity", where.identity)
-    kept.sync()
+        bench.setValue(f"ports/{instrument}/port", where.port)
+        bench.setValue(f"ports/{instrument}/identity", where.identity)
+    bench.sync()

@@ -16,6 +16,7 @@ from chargebench.ui.language import tr
 Row = TypeVar("Row")
 OWN_SHARE = 0.45  # of the room that columns of their own take at most in a folded table
 LINES_MOST = 8
+SENTENCE = 40  # characters; longer words need no head before them
 _WRAP = Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft
 
 
@@ -62,7 +63,12 @@ def fold(columns: Sequence[Column[Row]], widths: Sequence[int], room: int) -> li
 def _together(columns: Sequence[Column[Row]]) -> Column[Row]:
     def text(row: Row) -> str:
         said = ((each.title().replace("\n", " "), each.says(row)) for each in columns)
-        return " · ".join(f"{head} {words}".strip() for head, words in said if words)
+        named = (
+            words if len(words) > SENTENCE else f"{head} {words}".strip()
+            for head, words in said
+            if words
+        )
+        return " · ".join(named)
 
     def shape(row: Row) -> str:
         return next((name for each in columns if each.shape and (name := each.shape(row))), "")

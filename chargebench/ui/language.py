@@ -13,11 +13,11 @@ from PySide6.QtCore import (
     QDate,
     QLibraryInfo,
     QLocale,
-    QSettings,
     QTranslator,
 )
 
 from chargebench.resource import resource
+from chargebench.ui.kept import kept
 from chargebench.words import translated
 
 CONTEXT = "chargebench"
@@ -41,22 +41,22 @@ class _Spoken:
 _spoken = _Spoken("en", QLocale(QLocale.Language.English))
 
 
-def _settings() -> QSettings:
-    ini, user = QSettings.Format.IniFormat, QSettings.Scope.UserScope
-    return QSettings(ini, user, "chargebench", "bench")
-
-
 def chosen() -> str:
     """Code of the language this bench chose; empty: as the system."""
-    code = str(_settings().value(_KEY, SYSTEM))
+    code = str(kept().value(_KEY, SYSTEM))
     return code if code in LANGUAGES else SYSTEM
 
 
 def choose(code: str) -> None:
     """Remember a language for this bench and speak it from now on."""
-    assert code in LANGUAGES, code
-    _settings().setValue(_KEY, code)
+    keep(code)
     speak(code)
+
+
+def keep(code: str) -> None:
+    """Remember a language for this bench."""
+    assert code in LANGUAGES, code
+    kept().setValue(_KEY, code)
 
 
 def speak(code: str = SYSTEM, qm: str = "") -> None:

@@ -77,8 +77,8 @@ class PeriodBar(QWidget):
         self._pairs: list[tuple[QLabel, QWidget]] = []
         for words, editor in (
             ("&Period", self.named),
-            ("Fr&om", self.since),
-            ("&Until", self.until),
+            ("F&rom", self.since),
+            ("Unt&il", self.until),
             ("E&quipment", self.equipment),
             ("Re&frigerant", self.refrigerant),
             ("P&erson", self.person),

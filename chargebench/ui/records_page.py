@@ -22,6 +22,7 @@ from chargebench.ui.language import tr
 from chargebench.ui.month_chart import MonthChart
 from chargebench.ui.outgoing import ExportPanel, Panel, VerifyPanel, default_folder
 from chargebench.ui.period import PeriodBar
+from chargebench.ui.print_here import print_button, print_usage
 from chargebench.ui.record_columns import (
     due_columns,
     entry_columns,
@@ -33,7 +34,7 @@ from chargebench.ui.record_columns import (
     usage_columns,
 )
 from chargebench.ui.rowtable import RowModel, RowView
-from chargebench.ui.turning import Turning, row_of, scrolled
+from chargebench.ui.turning import Folding, Turning, row_of, scrolled
 
 VIEWS = ("Usage", "Flags", "Leak rates", "Due dates", "Entries", "Unaccounted")
 USAGE, FLAGS, LEAKS, DUE, ENTRIES, UNACCOUNTED = range(6)
@@ -102,7 +103,8 @@ class RecordsPage(QWidget):
             button.setCheckable(True)
             self._views.addButton(button, place)
             views.append(button)
-        bar = Turning((_in_two(*views), self._acts()))
+        acts = self._acts()
+        bar = Turning((_in_two(*views), acts))
         self._models: tuple[RowModel[Any], ...] = (
             self.usage,
             self.flags,
@@ -117,6 +119,10 @@ class RecordsPage(QWidget):
         ]
         self.totals_table = RowView(self.totals, "Totals of the period", to_press=False)
         self.months = MonthChart(self._desk.units)
+        below = Turning((self.totals_table, self.months))
+        self._folding = Folding(
+            {"Period and filter&s": self.period, "A&cts": acts, "T&otals": below}
+        )
         self.empty = wrapped(weight="faint")
         self.detail = wrapped()  # of the chosen row, where a cell can not hold it
         self.detail.hide()
@@ -132,6 +138,7 @@ class RecordsPage(QWidget):
         page = QWidget()
         column = QVBoxLayout(page)
         column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._folding)
         column.addWidget(self.period)
         column.addWidget(bar)
         column.addWidget(self.says)
@@ -143,7 +150,7 @@ class RecordsPage(QWidget):
         column.addWidget(self.detail)
         column.addWidget(self.entry)
         column.addStretch(0)
-        column.addWidget(Turning((self.totals_table, self.months)))
+        column.addWidget(below)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(0, 0, 0, 0)
         whole.addWidget(scrolled(page))
@@ -158,8 +165,15 @@ class RecordsPage(QWidget):
         self.export = QPushButton(tr("E&xport…"))
         self.export.setProperty("weight", "main")
         self.hand_over = QPushButton(tr("Hand &over…"))
+        self.print = print_button("Pr&int…", "Ctrl+P: the usage log", self, self.show_print)
         return _in_two(
-            self.take_in, self.hand_over, self.back_up, self.go_back, self.verify, self.export
+            self.take_in,
+            self.hand_over,
+            self.back_up,
+            self.go_back,
+            self.print,
+            self.verify,
+            self.export,
         )
 
     @property
@@ -176,7 +190,15 @@ class RecordsPage(QWidget):
     @property
     def covered(self) -> bool:
         """Whether a panel takes all of a low page."""
-        return not self._panels.isHidden() and self.height() < theme.em() * LOW_EMS
+        return not self._panels.isHidden() and self._low
+
+    @property
+    def _low(self) -> bool:
+        return self.height() < theme.em() * LOW_EMS
+
+    def show_print(self) -> None:
+        """Show the usage log of the period as it would be printed."""
+        print_usage(self._desk, self.period.period, self.period.filters, self)
 
     def _show(self, view: int) -> None:
         raise NotImplementedError
@@ -187,11 +209,12 @@ class RecordsPage(QWidget):
         self.totals_table.setVisible(shown)
         most = max(round(self.height() * _TOTALS_SHARE), self.totals_table.height_of(1))
         self.totals_table.setFixedHeight(min(self.totals_table.height_of(max(rows, 1)), most))
-        self.months.setVisible(shown)
+        self.months.setVisible(shown and self.view == USAGE)
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Totals up to their share of the height."""
         super().resizeEvent(event)
+        self._folding.set_low(low=self._low)
         self._show(self.view)
 
     def show_export(self) -> None:
@@ -213,6 +236,7 @@ class RecordsPage(QWidget):
         for each in self.panels:
             each.setVisible(each is panel)
         self._panels.show()
+        self._folding.put_away()
         self._show(self.view)
 
     def _close_panels(self) -> None:

@@ -13,6 +13,7 @@ from chargebench.ui import theme
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.language import tr
 from chargebench.ui.ruling import RulesSaid
+from chargebench.ui.this_bench import ThisBench
 from chargebench.words import say
 
 
@@ -70,6 +71,7 @@ class RegisterDialog(QDialog):
         self.rules = RulesSaid(desk.folder) if register == "shop" else None
         if self.rules is not None:
             self.form.set_foot(self.rules)
+            self.form.set_foot(ThisBench())
             self.rules.file_chosen.connect(lambda file: self.form.type_over({"rule_file": file}))
         self.form.put(desk.row(register, row_id) if row_id else preset or {})
         self._began = self.form.typed()
@@ -154,6 +156,7 @@ def make_row(
     dialog = RegisterDialog(desk, register, row_id, parent, preset)
     dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
     dialog.accepted.connect(lambda: made(dialog.saved_id))
+    dialog.finished.connect(parent.window().activateWindow)  # not every desktop gives the keys back
     dialog.open()
     dialog.form.focus_first()
     return dialog

@@ -1,16 +1,22 @@
-"""Colours, sizes and the style sheet: light and dark, from the system; our own.
+"""Colours, sizes and the style sheet: light and dark, from the system or by choice; our own.
 
 A state is told by shape and word; colour only repeats it. No colour stands for a refrigerant.
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPalette
 from PySide6.QtWidgets import QApplication
 
+from chargebench.ui.kept import kept
+
 TARGET_PX_MIN = 44  # a gloved finger
 TEXT_SIZES = (1.0, 1.25, 1.5, 1.75, 2.0)
+SYSTEM = ""
+LOOKS = (SYSTEM, "light", "dark")
+_LOOK, _TEXT = "look", "text"
 
 
 @dataclass(frozen=True, slots=True)
@@ -103,18 +109,56 @@ def apply(app: QApplication, *, dark: bool | None = None, text: float | None = N
     app.setStyleSheet(_editors(_Now.colours) + _acts_and_lists(_Now.colours))
 
 
+def look() -> str:
+    """The look this bench chose; empty: as the system."""
+    chosen = str(kept().value(_LOOK, SYSTEM))
+    return chosen if chosen in LOOKS else SYSTEM
+
+
+def kept_text_size() -> float:
+    """The text size this bench chose."""
+    try:
+        wanted = float(str(kept().value(_TEXT, TEXT_SIZES[0])))
+    except ValueError:
+        wanted = TEXT_SIZES[0]
+    return min(TEXT_SIZES, key=lambda size: abs(size - wanted))
+
+
+def keep_look(chosen: str) -> None:
+    """Remember a look for this bench."""
+    assert chosen in LOOKS, chosen
+    kept().setValue(_LOOK, chosen)
+
+
+def keep_text_size(size: float) -> None:
+    """Remember a text size for this bench."""
+    kept().setValue(_TEXT, str(size))
+
+
+def apply_chosen(app: QApplication) -> None:
+    """Put on the look and the text size this bench chose."""
+    chosen = look()
+    apply(app, dark=None if chosen == SYSTEM else chosen == "dark", text=kept_text_size())
+
+
 def step_text(app: QApplication, by: int) -> None:
-    """Make text one size larger or smaller."""
+    """Make text one size larger or smaller, from now on."""
     place = min(TEXT_SIZES, key=lambda size: abs(size - _Now.text_size))
     wanted = TEXT_SIZES.index(place) + by
     if 0 <= wanted < len(TEXT_SIZES):
-        dark = _Now.colours is DARK
-        apply(app, dark=dark, text=TEXT_SIZES[wanted])
+        keep_text_size(TEXT_SIZES[wanted])
+        apply(app, dark=_Now.colours is DARK, text=TEXT_SIZES[wanted])
 
 
-def follow_system(app: QApplication) -> None:
-    """Change between light and dark when the system does."""
-    app.styleHints().colorSchemeChanged.connect(lambda _: apply(app))
+def follow_system(app: QApplication, then: Callable[[], None]) -> None:
+    """Change between light and dark when the system does, unless one was chosen."""
+
+    def changed() -> None:
+        if look() == SYSTEM:
+            apply(app)
+            then()
+
+    app.styleHints().colorSchemeChanged.connect(lambda _: changed())
 
 
 def _palette(c: Colours) -> QPalette:

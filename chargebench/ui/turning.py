@@ -1,12 +1,21 @@
 """Pages that keep working in a small window or with large text."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QHBoxLayout,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from chargebench.ui import theme
+from chargebench.ui.language import tr
 
 _BESIDE = QBoxLayout.Direction.LeftToRight
 _BELOW = QBoxLayout.Direction.TopToBottom
@@ -38,12 +47,55 @@ class Turning(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
         """Turn where the width asks for it."""
         super().resizeEvent(event)
-        wanted = sum(part.sizeHint().width() for part in self._parts)
-        wanted += self._box.spacing() * (len(self._parts) - 1)
+        self._turn()
+
+    def event(self, event: QEvent) -> bool:
+        """Turn also where a part comes, goes or wants another width."""
+        if event.type() is QEvent.Type.LayoutRequest:
+            self._turn()
+        return super().event(event)
+
+    def _turn(self) -> None:
+        shown = [part for part in self._parts if not part.isHidden()]
+        wanted = sum(part.sizeHint().width() for part in shown)
+        wanted += self._box.spacing() * (len(shown) - 1)
         direction = _BESIDE if wanted <= self.width() else _BELOW
         if direction is not self._box.direction():
             self._box.setDirection(direction)
             self.updateGeometry()
+
+
+class Folding(QWidget):
+    """Buttons that bring back what a low page puts away; not there on a page with room."""
+
+    def __init__(self, parts: Mapping[str, QWidget], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._parts = {QPushButton(tr(words)): part for words, part in parts.items()}
+        self._low = False
+        line = QHBoxLayout(self)
+        line.setContentsMargins(0, 0, 0, 0)
+        for button in self._parts:
+            button.setCheckable(True)
+            button.toggled.connect(lambda _: self._show())
+            line.addWidget(button)
+        line.addStretch(1)
+        self.hide()
+
+    def set_low(self, *, low: bool) -> None:
+        """Put the parts away, or show them all."""
+        if low != self._low:
+            self._low = low
+            self.setVisible(low)
+            self._show()
+
+    def put_away(self) -> None:
+        """Put all parts away again, where they are put away at all."""
+        for button in self._parts:
+            button.setChecked(False)
+
+    def _show(self) -> None:
+        for button, part in self._parts.items():
+            part.setVisible(button.isChecked() or not self._low)
 
 
 def row_of(*parts: QWidget, fill: QWidget | None = None) -> QWidget:

@@ -10,30 +10,24 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QKeySequence, QPaintEvent, QShortcut
 from PySide6.QtWidgets import (
     QApplication,
-    QButtonGroup,
-    QHBoxLayout,
     QLabel,
     QMainWindow,
-    QPushButton,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
 )
 
-from chargebench.ui import keys, theme
+from chargebench.ui import keys, language, theme
 from chargebench.ui.language import tr
 from chargebench.ui.lookout import Lookout
 from chargebench.ui.notice import Notice
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
-from chargebench.ui.whosigns import WhoSigns
-from chargebench.words import say
+from chargebench.ui.topbar import AREAS, TopBar
 
 if TYPE_CHECKING:
     from chargebench.desk import Desk
     from chargebench.ui.bench import BenchArea
-
-AREAS = ("Bench", "Stock", "Records")
 
 
 class MainWindow(QMainWindow):
@@ -65,51 +59,33 @@ class MainWindow(QMainWindow):
         self._connect()
 
     def _build(self) -> None:
-        self._tabs = QButtonGroup(self)
-        top = QHBoxLayout()
-        top.setContentsMargins(theme.em() // 2, 0, theme.em() // 2, 0)
-        for place, name in enumerate(AREAS):
-            tab = QPushButton(tr(name))
-            tab.setCheckable(True)
-            tab.setProperty("weight", "area")
-            tab.setToolTip(tr(say("Alt+{place}", place=place + 1)))
-            tab.setEnabled(False)
-            self._tabs.addButton(tab, place)
-            top.addWidget(tab)
-        self.shop = OneLine()
-        self.shop.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.settings = QPushButton(tr("Shop…"))
-        self.settings.setProperty("weight", "area")
-        self.settings.setToolTip(tr("Ctrl+,: name, address, units, rule set"))
-        self.settings.hide()
-        self.who = WhoSigns()
-        self.signs = self.who.people
-        top.addWidget(self.shop, 1)
-        top.addWidget(self.settings)
-        top.addSpacing(theme.em() // 2)
-        top.addWidget(self.who)
         self.notice = Notice()
         self.notice_says, self.notice_close = self.notice.says, self.notice.close_button
         self.foot = OneLine()
         self.foot.setProperty("weight", "faint")
         self.foot.setContentsMargins(theme.em() // 2, 2, theme.em() // 2, 4)
         page = QWidget()
-        column = QVBoxLayout(page)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addLayout(top)
-        column.addWidget(self.notice)
-        column.addWidget(self.stack, 1)
-        column.addWidget(self.foot)
+        self._column = QVBoxLayout(page)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._put_top()
+        self._column.addWidget(self.notice)
+        self._column.addWidget(self.stack, 1)
+        self._column.addWidget(self.foot)
         self.setCentralWidget(page)
         self._show_keys()
 
-    def _connect(self) -> None:
-        self._tabs.idClicked.connect(self.show_area)
+    def _put_top(self) -> None:
+        self.top = TopBar()
+        self.who, self.signs, self.shop = self.top.who, self.top.who.people, self.top.shop
+        self._column.insertWidget(0, self.top)
+        self.top.area_wanted.connect(self.show_area)
         self.who.leaving.connect(self.flush)
         self.who.chosen.connect(self.notifier.changed)
         self.who.said.connect(self.say)
-        self.settings.clicked.connect(lambda _: self.change_shop())
+        self.top.settings.clicked.connect(lambda _: self.change_shop())
+
+    def _connect(self) -> None:
         self.notifier.changed.connect(self._read_top)
         pressed: dict[str, Callable[[], object]] = {
             "Alt+1": lambda: self.show_area(0),
@@ -134,13 +110,15 @@ class MainWindow(QMainWindow):
         """Work with an open shop from now on."""
         self._forget_areas()
         self._desk = desk
-        self.who.open_desk(desk)
-        for tab in self._tabs.buttons():
-            tab.setEnabled(True)
-        self.settings.show()
-        self._read_top()
+        self._open_top()
         self.show_area(0)
         self._lookout.watch(desk)
+
+    def _open_top(self) -> None:
+        assert self._desk is not None
+        self.who.open_desk(self._desk)
+        self.top.open()
+        self._read_top()
 
     def _read_top(self) -> None:
         assert self._desk is not None
@@ -162,7 +140,8 @@ class MainWindow(QMainWindow):
             return
         from chargebench.ui.registerdialog import make_row
 
-        make_row(self._desk, "shop", self, lambda _: self._shop_changed(), row_id="shop")
+        dialog = make_row(self._desk, "shop", self, lambda _: self._shop_changed(), row_id="shop")
+        dialog.finished.connect(lambda _: self.look_as_chosen())
 
     def show_reference(self, refrigerant: str = "") -> None:
         """Look a refrigerant up: the one named, else that of the job that is open."""
@@ -187,10 +166,8 @@ class MainWindow(QMainWindow):
         if place not in self._areas:
             self._areas[place] = self._make_area(place, self._desk)
             self.stack.addWidget(self._areas[place])
-        self._tabs.button(place).setChecked(True)
         self.stack.setCurrentWidget(self._areas[place])
-        if any(tab.hasFocus() for tab in self._tabs.buttons()):
-            self._tabs.button(place).setFocus()
+        self.top.show_area(place)
         self._show_keys()
 
     def _make_area(self, place: int, desk: "Desk") -> QWidget:
@@ -239,7 +216,7 @@ class MainWindow(QMainWindow):
         return self._bench
 
     def _show_keys(self) -> None:
-        page = AREAS[max(self._tabs.checkedId(), 0)].lower()
+        page = AREAS[max(self.top.area, 0)].lower()
         if page == "bench" and self._bench is not None and self._bench.shown_job():
             page = "job"
         self.foot.say(*keys.at_foot(page))
@@ -254,17 +231,35 @@ class MainWindow(QMainWindow):
 
     def text_size(self, by: int) -> None:
         """Make text larger or smaller; what is typed is kept."""
-        app = QApplication.instance()
-        assert isinstance(app, QApplication)
         self.flush()
-        theme.step_text(app, by)
-        if self._desk is not None:
-            self._make_anew()
+        theme.step_text(_application(), by)
+        self.restyle()
+
+    def look_as_chosen(self) -> None:
+        """Take on the look, text size and language this bench chose, where they are others."""
+        before = theme.colours(), theme.text_size(), language.spoken()
+        theme.apply_chosen(_application())
+        language.speak(language.chosen())
+        if before != (theme.colours(), theme.text_size(), language.spoken()):
+            self.restyle()
+
+    def restyle(self) -> None:
+        """Draw everything anew in the colours, size and language that are in use now."""
+        if self._desk is None:
+            return
+        self.flush()
+        old, place = self.top, self.top.area
+        self._put_top()
+        old.deleteLater()
+        old.hide()
+        self._open_top()
+        self.top.show_area(max(place, 0))
+        self._make_anew()
 
     def _make_anew(self) -> None:
         """Make the areas again, at the job that was open; what is typed is kept."""
         self.flush()
-        place = self._tabs.checkedId()
+        place = self.top.area
         job = self._bench.shown_job() if self._bench is not None else None
         self._forget_areas()
         if job:
@@ -296,3 +291,9 @@ class MainWindow(QMainWindow):
         if not self._was_painted:
             self._was_painted = True
             self.painted.emit()
+
+
+def _application() -> QApplication:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    return app
