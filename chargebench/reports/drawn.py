@@ -77,10 +77,3 @@ class Drawn:
     pages: tuple[tuple[Mark, ...], ...]
     made_at: datetime
     program: str
-
-
-def together(title: str, papers: tuple[Drawn, ...]) -> Drawn:
-    """Papers of one size as one."""
-    first = papers[0]
-    pages = tuple(page for paper in papers for page in paper.pages)
-    return Drawn(title, first.width, first.height, pages, first.made_at, first.program)

@@ -7,7 +7,16 @@ from chargebench.reports.drawn import Drawn
 from chargebench.reports.letterhead import DEFERENCE, Letterhead, joined
 from chargebench.reports.page import Page
 
-_SHARES = {"From": 13, "To": 13, "As typed": 13, "When": 11, "What": 10, "By": 10, "Entry": 6}
+_SHARES = {
+    "When": 12,
+    "From": 13,
+    "To": 13,
+    "As typed": 13,
+    "What": 10,
+    "Refrigerant": 11,
+    "By": 10,
+    "Entry": 6,
+}
 _SHARE = 8  # of the other columns
 Rows = Sequence[tuple[str, ...]]
 

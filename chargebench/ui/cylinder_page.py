@@ -66,6 +66,8 @@ class CylinderPage(QWidget):
         self.back = QPushButton(tr("‹ Stock"))
         self.change = QPushButton(tr("C&hange"))
         self.change.setToolTip(tr("Change what the register says of this cylinder"))
+        self.label = QPushButton(tr("La&bel…"))
+        self.label.setToolTip(tr("Ctrl+P: label with QR code, statement of a hand-over"))
         self.back.clicked.connect(lambda _: self.left.emit())
         self.change.clicked.connect(lambda _: self.changes.emit())
         self._flags = QVBoxLayout()
@@ -77,6 +79,7 @@ class CylinderPage(QWidget):
         top = Qt.AlignmentFlag.AlignTop
         head.addWidget(self.back, 0, top)
         head.addWidget(self.title, 1, top)
+        head.addWidget(self.label, 0, top)
         head.addWidget(self.change, 0, top)
         acts = QHBoxLayout()
         for key, words in ACTS:

@@ -17,6 +17,7 @@ from chargebench.ui.flagbar import FlagBar
 from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
+from chargebench.ui.print_here import print_button, print_job
 from chargebench.ui.side import SidePanel
 from chargebench.ui.stepcolumn import StepColumn
 from chargebench.ui.steppane import StepPane
@@ -73,6 +74,8 @@ class JobPage(QWidget):
         self.headline = wrapped()
         self.close_button = QPushButton(tr("C&lose job"))
         self.reopen_button = QPushButton(tr("Reopen"))
+        tip = "Ctrl+P: report, checklist, statement; with preview"
+        self.print_button = print_button("Print…", tip, self, self.show_print)
         for button in (self.close_button, self.reopen_button):
             button.setToolTip(tr("Ctrl+Shift+Return"))
         words = QVBoxLayout()
@@ -83,6 +86,7 @@ class JobPage(QWidget):
         top = Qt.AlignmentFlag.AlignTop
         head.addWidget(self.back, 0, top)
         head.addLayout(words, 1)
+        head.addWidget(self.print_button, 0, top)
         head.addWidget(self.close_button, 0, top)
         head.addWidget(self.reopen_button, 0, top)
         return head
@@ -199,6 +203,11 @@ class JobPage(QWidget):
         self.side.show_look(look, self._view.case)
         self.flag_bar.show_flags(worst_first((*look.flags, *self._other_flags)))
 
+    def show_print(self) -> None:
+        """Show what can be printed of the job."""
+        self.flush()
+        print_job(self._desk, self._job, self)
+
     def flush(self) -> None:
         """Keep what is typed, now."""
         self.pane.flush()
@@ -259,6 +268,7 @@ class JobPage(QWidget):
         width = self.width() / theme.em()
         beside = width >= SIDE_EMS
         self.steps.setVisible(width >= COLUMN_EMS)
+        self.print_button.setVisible(width >= COLUMN_EMS)
         self.steps.setFixedWidth(self.steps.sizeHint().width())
         for each in (self.previous, self.next):
             each.setVisible(width < COLUMN_EMS)

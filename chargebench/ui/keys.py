@@ -10,6 +10,7 @@ _JOB = (
     "F2 take reading",
     "Shift+F8 cautions",
     "Alt+← jobs",
+    "Ctrl+P print",
     "F6 steps or form",
     "F9 worked out",
     "Ctrl+Shift+N not needed",
@@ -25,10 +26,11 @@ _STOCK = (
     "Enter open",
     "Ctrl+Return record",
     "Ctrl+R reverse",
+    "Ctrl+P label",
     "Esc back",
     "F7 reference",
 )
-_RECORDS = ("Enter open", "Ctrl+R reverse", "Esc close a panel")
+_RECORDS = ("Enter open", "Ctrl+R reverse", "Ctrl+P print", "Esc close a panel")
 _EVERYWHERE = (
     "Alt+1 2 3 areas",
     "Ctrl+L lock or unlock",

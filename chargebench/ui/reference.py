@@ -26,12 +26,15 @@ from chargebench.steps.forms.reference import BY_PRESSURE, BY_TEMPERATURE, FORMS
 from chargebench.steps.known import Known, known
 from chargebench.steps.reference import Tabled, tabled
 from chargebench.ui import theme
+from chargebench.ui.area_button import area_button
 from chargebench.ui.fieldrow import wrapped
 from chargebench.ui.flagbar import source_words
 from chargebench.ui.formview import FormView
+from chargebench.ui.language import tr
 from chargebench.ui.reference_chart import ReferenceChart
 from chargebench.ui.rowtable import Column, RowModel, RowView
 from chargebench.ui.turning import row_of
+from chargebench.words import joined, say
 
 TABLE, CHART, KNOWN, RANGE = range(4)
 _VIEWS = ("&Table", "&Chart", "&What is known", "Ran&ge")
@@ -50,7 +53,7 @@ class Reference(QDialog):
         self._desk = desk
         self.table: Tabled | None = None
         self.facts: tuple[Known, ...] = ()
-        self.setWindowTitle("Reference")
+        self.setWindowTitle(tr("Reference"))
         self.rows: RowModel[tuple[str, ...]] = RowModel(_columns(("",) * 5))
         self.view = RowView(self.rows, "Saturation table", to_press=False)
         self.chart = ReferenceChart()
@@ -78,8 +81,8 @@ class Reference(QDialog):
         self._by, self._views = QButtonGroup(self), QButtonGroup(self)
         by = [_area(words, self._by, place) for place, words in enumerate(_BYS.values())]
         self._view_buttons = [_area(words, self._views, n) for n, words in enumerate(_VIEWS)]
-        self.print_button = QPushButton("&Print…")
-        self.print_button.setToolTip("Ctrl+P: with preview, or as PDF")
+        self.print_button = QPushButton(tr("&Print…"))
+        self.print_button.setToolTip(tr("Ctrl+P: with preview, or as PDF"))
         self.print_button.setAutoDefault(False)
         self._asked = QWidget()
         asked = QVBoxLayout(self._asked)
@@ -89,7 +92,7 @@ class Reference(QDialog):
         self._facts = QScrollArea()
         self._facts.setWidgetResizable(True)
         self._facts.setFrameShape(QFrame.Shape.NoFrame)
-        self._facts.setAccessibleName("What is known")
+        self._facts.setAccessibleName(tr("What is known"))
         self._shown = QHBoxLayout()
         for each in (self._asked, self.view, self.chart, self._facts):
             self._shown.addWidget(each, 0 if each is self._asked else 1)
@@ -154,14 +157,17 @@ class Reference(QDialog):
         self.rows.show_rows(table.rows)
         self.chart.show_table(table)
         estimated = [fact.value for fact in self.facts if fact.what == "Estimated pair data"]
-        said = (*table.says, *(f"Estimated pair data: {each}." for each in estimated))
-        self.says.setText(" ".join(said))
+        said = (
+            *table.says,
+            *(say("Estimated pair data: {each}.", each=each) for each in estimated),
+        )
+        self.says.setText(tr(joined(" ", said)))
         self.says.setVisible(bool(said))
-        self.setWindowTitle(f"Reference: {table.refrigerant}")
+        self.setWindowTitle(tr(say("Reference: {refrigerant}", refrigerant=table.refrigerant)))
         self._arrange()
 
     def _refuse(self, why: str) -> None:
-        self.refusal.setText(why)
+        self.refusal.setText(tr(why))
         self.refusal.setVisible(bool(why))
 
     def _show_facts(self) -> None:
@@ -173,8 +179,8 @@ class Reference(QDialog):
             value = wrapped(fact.value)
             source = wrapped(sources.said(fact.source, fact.mark), "faint")
             if fact.source:
-                source.setToolTip(source_words(fact.source, fact.mark))
-            value.setAccessibleName(f"{fact.what}: {fact.value}")
+                source.setToolTip(tr(source_words(fact.source, fact.mark)))
+            value.setAccessibleName(tr(f"{fact.what}: {fact.value}"))
             for column, each in enumerate((wrapped(fact.what, "faint"), value, source)):
                 grid.addWidget(each, row, column)
         for column, stretch in enumerate((3, 5, 4)):
@@ -186,12 +192,11 @@ class Reference(QDialog):
         """Show what would be printed."""
         if self.table is None:
             return
-        from chargebench.ui.reference_print import PrintDialog, document
+        from chargebench.ui.printing import PrintDialog
+        from chargebench.ui.reference_print import reference_paper
 
-        kept_by = f"{self._desk.shop.get('name', '')}, {self._desk.today}"
-        paper = "Letter" if self._desk.units == "IP" else "A4"
-        made = document(self.table, self.facts, kept_by)
-        PrintDialog(made, f"{self.table.refrigerant} saturation", paper, self).open()
+        papers = [reference_paper(self._desk, self.table, self.facts)]
+        PrintDialog(papers, self._desk.paper, self).open()
 
     def _arrange(self) -> None:
         width = self.width() / theme.em()
@@ -234,9 +239,6 @@ def _columns(heads: tuple[str, ...]) -> tuple[Column[tuple[str, ...]], ...]:
 
 
 def _area(words: str, group: QButtonGroup, place: int) -> QPushButton:
-    button = QPushButton(words)
-    button.setProperty("weight", "area")
-    button.setCheckable(True)
-    button.setAutoDefault(False)
+    button = area_button(words)
     group.addButton(button, place)
     return button

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
 
 from chargebench.desk import CylinderLine, Desk
 from chargebench.ledger import Entry
+from chargebench.ui.area_button import area_button
 from chargebench.ui.cylinder_columns import FILL_COLUMN, cylinder_columns
 from chargebench.ui.cylinder_page import ACTS, CylinderPage
 from chargebench.ui.fieldrow import wrapped
@@ -21,6 +22,7 @@ from chargebench.ui.flagbar import FlagLine
 from chargebench.ui.instruments import InstrumentRow, instrument_columns, instrument_rows
 from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
+from chargebench.ui.print_here import print_button, print_cylinder
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.registers import RegistersDialog
 from chargebench.ui.rowtable import RowModel, RowView
@@ -67,6 +69,7 @@ class StockArea(QStackedWidget):
         self.page.left.connect(self.show_list)
         self.page.acted.connect(lambda act: self.begin(act, self.page.cylinder))
         self.page.changes.connect(lambda: self._edit_cylinder(self.page.cylinder))
+        self.page.label.clicked.connect(lambda _: self.show_print())
         self.page.job_wanted.connect(self.job_wanted)
         self.page.taken_back.connect(self._taken_back)
         self.page.entry.said.connect(self.said)
@@ -81,8 +84,8 @@ class StockArea(QStackedWidget):
         self.search.setAccessibleName(tr("Find a cylinder or an instrument"))
         label = QLabel(tr("&Find"))
         label.setBuddy(self.search)
-        self.show_cylinders = _choice("&Cylinders")
-        self.show_instruments = _choice("&Instruments")
+        self.show_cylinders = area_button("&Cylinders")
+        self.show_instruments = area_button("&Instruments")
         self.new = QPushButton(tr("&New cylinder"))
         self.new.setProperty("weight", "main")
         self.registers = QPushButton(tr("Re&gisters"))
@@ -104,7 +107,9 @@ class StockArea(QStackedWidget):
         self.counting = QPushButton(tr("Stoc&k-take"))
         self.counting.setToolTip(tr("Weigh every cylinder in one go"))
         self.counting.clicked.connect(lambda _: self.begin_stocktake())
-        self.acts = row_of(*buttons, self.counting)
+        tip = "Ctrl+P: label with QR code, one or all that are listed"
+        self.labels = print_button("La&bel…", tip, self, self.show_print)
+        self.acts = Turning((row_of(*buttons), row_of(self.counting, self.labels)))
         column = QVBoxLayout(self._list_page)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(top)
@@ -232,6 +237,11 @@ class StockArea(QStackedWidget):
         shown = self.table if self._kind() == "cylinder" else self.instrument_table
         (shown if shown.isVisible() else self.new).setFocus()
 
+    def show_print(self) -> None:
+        """Show the labels of the cylinder opened or chosen, and how it was handed over."""
+        opened = self.page.cylinder if self.currentIndex() == 1 else self._chosen()
+        print_cylinder(self._desk, opened, [row.id for row in self.cylinders.rows], self)
+
     def _leave_act(self) -> None:
         if self._came_from is self.widget(1):
             self.open_cylinder(self.page.cylinder)
@@ -283,11 +293,3 @@ class StockArea(QStackedWidget):
         self._changed()
         if not self.isAncestorOf(self.window().focusWidget() or self.window()):
             self.search.setFocus()
-
-
-def _choice(words: str) -> QPushButton:
-    button = QPushButton(tr(words))
-    button.setProperty("weight", "area")
-    button.setCheckable(True)
-    button.setAutoExclusive(True)
-    return button

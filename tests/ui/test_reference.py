@@ -11,7 +11,7 @@ from pytestqt.qtbot import QtBot
 from chargebench.desk import Desk
 from chargebench.ui.reference import CHART, KNOWN, Reference
 from chargebench.ui.reference_chart import Axis, axes
-from chargebench.ui.reference_print import PrintDialog
+from chargebench.ui.printing import PrintDialog
 from chargebench.ui.stock import StockArea
 from chargebench.ui.window import MainWindow
 from tests.hands import CTRL, Hands, focused
@@ -152,7 +152,7 @@ def test_that_a_pdf_that_can_not_be_written_is_said(
     dialog = reference.findChild(PrintDialog)
     assert dialog is not None
     dialog.save(tmp_path)
-    assert "Expected a file that can be written" in dialog.says.text()
+    assert "could not be written" in dialog.says.text()
     dialog.reject()
     qtbot.waitUntil(lambda: not reference.findChildren(PrintDialog))
 
