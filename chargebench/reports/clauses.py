@@ -8,12 +8,12 @@ from typing import Any
 
 from chargebench.reports.table import Column, Form, Table
 from chargebench.resource import resource
-from chargebench.sources import cite
+from chargebench.sources import name
 
 CLAUSES = (
     Column("Clause", 44, Form.LONG),
     Column("Field asked for", 40, Form.LONG),
-    Column("Typed in the form", 30, Form.LONG),
+    Column("Typed in the form", 40, Form.LONG),
     Column("Sheet", 18),
     Column("Column", 34, Form.LONG),
     Column("Note", 60, Form.LONG),
@@ -37,7 +37,7 @@ class Clause:
     @property
     def clause(self) -> str:
         """Source and place, in words."""
-        return f"{cite(self.source)}, {self.place}" if self.place else cite(self.source)
+        return name(f"{self.source}, {self.place}" if self.place else self.source)
 
 
 @cache

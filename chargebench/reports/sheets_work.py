@@ -1,7 +1,7 @@
 """Sheets of the work itself: each service with its parts and masses, and each disposal."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from datetime import datetime
 
 from chargebench.reports.content import AuditContent, JobRecord, StepRecord
@@ -80,7 +80,7 @@ def work_done(content: AuditContent, totals: Totals) -> Table:
 
     def rows() -> Iterator[Row]:
         for job in content.jobs:
-            moved = totals.by_job.get(job.case.job, {})
+            moved: Mapping[str, int] = totals.by_job.get(job.case.job, {})
             masses = [kg(moved.get(key, 0)) for key in ("charged", "recovered")]
             for at, row in enumerate(_parts(content, job)):
                 yield (*row, *(masses if at == 0 else (None, None)))

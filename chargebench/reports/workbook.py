@@ -100,9 +100,9 @@ class _Teller:
 class _TimelessZip(ZipFile):
     """A zip whose parts all carry one time, so that the same content makes the same bytes."""
 
-    def writestr(self, name: str | ZipInfo, data: Any, *rest: Any, **more: Any) -> None:
+    def writestr(self, zinfo_or_arcname: str | ZipInfo, data: Any, *_: Any, **__: Any) -> None:
         """Write a part from memory."""
-        super().writestr(self._part(str(name)), data, *rest, **more)
+        super().writestr(self._part(str(zinfo_or_arcname)), data)
 
     def write(self, filename: Any, arcname: Any = None, *_rest: Any, **_more: Any) -> None:
         """Write a part from a file, piece by piece."""
