@@ -118,6 +118,10 @@ class ChainFileWaits(ChainFileRefused):
     """A chain file that goes on from entries not known here; the file with them comes first."""
 
 
+class PictureRefused(ChargebenchError):
+    """What was to be attached is no photo, or has no caption."""
+
+
 class ExportRefused(ChargebenchError):
     """An export that could not be written, or was cancelled."""
 

@@ -7,9 +7,12 @@ from io import BytesIO
 from PIL import Image as Pixels
 from PIL import ImageOps
 
+from chargebench.errors import PictureRefused
 from chargebench.reports.drawn import Image
 from chargebench.reports.page import GREY, Page
 
+_FORMATS = ("JPEG", "PNG", "WEBP", "TIFF", "GIF")  # decoders that many programs rely on
+_KEPT_PX = 1600  # longer side: a nameplate stays readable, a job's photos stay under a megabyte
 _MOST_PX = 1100  # longer side: 300 dots an inch at 90 mm
 _TALL, _GAP = 52.0, 4.0  # mm
 
@@ -23,11 +26,25 @@ class Photo:
     content: bytes
 
 
+def prepared(content: bytes) -> tuple[str, bytes]:
+    """A photo as it is kept: media type and file, upright, of print size, no camera notes in it.
+
+    Raises
+    ------
+    PictureRefused
+        It is no picture that can be read.
+    """
+    made = _jpeg(content, _KEPT_PX)
+    if made is None:
+        raise PictureRefused("Expected a photo as JPEG, PNG, WebP, TIFF or GIF; this is none.")
+    return "image/jpeg", made[0]
+
+
 def draw_photos(page: Page, photos: Sequence[Photo]) -> None:
     """Photos two beside each other, each with its caption; what is none is said."""
     room = (page.across - _GAP) / 2
     for first in range(0, len(photos), 2):
-        row = [(photo, _set(photo)) for photo in photos[first : first + 2]]
+        row = [(photo, _jpeg(photo.content, _MOST_PX)) for photo in photos[first : first + 2]]
         pictures = [made for _, made in row if made is not None]
         tall = max((min(_TALL, room * high / wide) for _, wide, high in pictures), default=0.0)
         words = max(page.height_of(photo.caption, room, page.small) for photo, _ in row)
@@ -47,12 +64,12 @@ def draw_photos(page: Page, photos: Sequence[Photo]) -> None:
         page.y += 1.5
 
 
-def _set(photo: Photo) -> tuple[bytes, int, int] | None:
-    """The photo as JPEG with its size in pixels; None where it can not be read."""
+def _jpeg(content: bytes, most_px: int) -> tuple[bytes, int, int] | None:
+    """A picture as JPEG with its size in pixels; None where it can not be read."""
     try:
-        with Pixels.open(BytesIO(photo.content)) as opened:
+        with Pixels.open(BytesIO(content), formats=_FORMATS) as opened:
             upright = ImageOps.exif_transpose(opened)
-            upright.thumbnail((_MOST_PX, _MOST_PX))
+            upright.thumbnail((most_px, most_px))
             paper = Pixels.new("RGB", upright.size, "white")
             paper.paste(upright, mask=upright if upright.mode in ("RGBA", "LA") else None)
     except (OSError, ValueError, SyntaxError, Pixels.DecompressionBombError):
