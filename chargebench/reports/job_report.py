@@ -11,7 +11,7 @@ from chargebench.reports.drawn import Drawn
 from chargebench.reports.letterhead import DEFERENCE, Letterhead, joined
 from chargebench.reports.page import BODY, GREY, Page, fewest
 from chargebench.reports.photos import Photo, draw_photos
-from chargebench.reports.readings import MARK, side_by_side
+from chargebench.reports.readings import side_by_side
 from chargebench.steps import Table
 from chargebench.steps.evacuation import Evacuated
 from chargebench.steps.weigh_in import WeighedIn
@@ -82,9 +82,10 @@ def _flags(page: Page, job: JobRecord) -> None:
 
 
 def _readings(page: Page, job: JobRecord) -> None:
-    heads, rows = side_by_side(job)
-    if not rows:
+    read = side_by_side(job)
+    if not read.rows:
         return
+    heads, rows = read.heads, read.rows
     page.heading("Readings", keep=24)
     shares: tuple[float, ...] = (5, *(3 for _ in heads[1:]))
     if len(heads) <= 1 + _COLUMNS_MOST:
@@ -94,9 +95,8 @@ def _readings(page: Page, job: JobRecord) -> None:
         heads, shares = (*heads, "", *heads), (*shares, 0.6, *shares)
     right = [place for place, head in enumerate(heads) if head not in ("Reading", "")]
     page.table(heads, rows, shares, right=right)
-    if any(MARK in cell for row in rows for cell in row):
-        says = f"{MARK} off today's by more than the band, or off the maker's by more than its own."
-        page.paragraph(says, page.small, grey=GREY)
+    if read.says:
+        page.paragraph(read.says, page.small, grey=GREY)
 
 
 def _evidence(page: Page, job: JobRecord) -> None:

@@ -109,4 +109,4 @@ def _(mark: Ring, painter: QPainter) -> None:
 @_paint.register
 def _(mark: Image, painter: QPainter) -> None:
     sides = (mark.x, mark.y, mark.width, mark.height)
-    painter.drawImage(QRectF(*(side * _FINE for side in sides)), QImage.fromData(mark.jpeg, "JPEG"))
+    painter.drawImage(QRectF(*(side * _FINE for side in sides)), QImage.fromData(mark.jpeg))

@@ -2,8 +2,8 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QBuffer, QIODevice, QRectF, Qt
-from PySide6.QtGui import QFont, QImage, QPainter
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QRectF, Qt
+from PySide6.QtGui import QFont, QImage, QImageWriter, QPainter
 
 from chargebench import sources
 from chargebench.desk import Desk
@@ -48,7 +48,9 @@ def _chart(table: Tabled) -> bytes:
     painter.end()
     kept = QBuffer()
     kept.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(kept, "JPEG", 92)
+    writer = QImageWriter(kept, QByteArray(b"jpeg"))
+    writer.setQuality(92)
+    assert writer.write(image), writer.errorString()
     return bytes(kept.data().data())
 
 

@@ -7,6 +7,9 @@ from typing import Any
 from pypdf import PdfReader
 from pypdf.generic import ContentStream, DictionaryObject, IndirectObject, NameObject
 
+from chargebench.reports.drawn import POINT_MM, Words
+from chargebench.reports.letters import width
+
 # ISO 216: A4 is 210 x 297 mm. ANSI Y14.1: Letter is 8.5 x 11 in. A point is 1/72 in.
 POINTS = {"A4": (595.28, 841.89), "Letter": (612.0, 792.0)}
 
@@ -21,6 +24,18 @@ def boxes(path: Path) -> set[tuple[float, float]]:
     """Sizes of the pages in points."""
     found = (page.mediabox for page in PdfReader(path).pages)
     return {(float(box.width), float(box.height)) for box in found}
+
+
+def apart(words: list[Words]) -> None:
+    """No line of text lies over another."""
+    for place, one in enumerate(words):
+        for other in words[place + 1 :]:
+            beside = (
+                one.x + width(one.text, one.size, bold=one.bold) <= other.x + 0.01
+                or other.x + width(other.text, other.size, bold=other.bold) <= one.x + 0.01
+            )
+            below = abs(one.y - other.y) >= min(one.size, other.size) * POINT_MM * 0.95
+            assert beside or below or not (one.text.strip() and other.text.strip()), (one, other)
 
 
 def faults(path: Path) -> list[str]:
@@ -100,7 +115,8 @@ def _colour(reader: PdfReader) -> Iterator[str]:
 
 
 def _page(reader: PdfReader, page: DictionaryObject) -> Iterator[str]:
-    if "/Group" in page and page["/Group"].get("/S") == "/Transparency":  # type: ignore[union-attr]
+    group: Any = page.get("/Group", {})
+    if group.get("/S") == "/Transparency":
         yield "6.4: a group with transparency"
     resources: Any = page["/Resources"]
     for font in resources.get("/Font", {}).values():

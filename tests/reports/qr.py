@@ -4,7 +4,7 @@ Written from ISO/IEC 18004 (from memory), without the library that made the code
 in one block, clean as printed: nothing is corrected, so one wrong module is one wrong text.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
@@ -13,7 +13,7 @@ from pypdf.generic import ContentStream
 
 _ALPHANUMERIC = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:"
 _FORMAT_MASK = 0b101_0100_0001_0010
-_MASKS = (
+_MASKS: tuple[Callable[[int, int], int], ...] = (
     lambda row, column: (row + column) % 2,
     lambda row, _: row % 2,
     lambda _, column: column % 3,

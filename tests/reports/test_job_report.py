@@ -10,13 +10,14 @@ from pypdf import PdfReader
 
 from chargebench.desk import Desk
 from chargebench.reports import JobRecord, pdf
-from chargebench.reports.drawn import Image, Ring, Stroke
+from chargebench.reports.drawn import Image, Ring, Stroke, Words
 from chargebench.reports.job_report import draw_job_report
 from chargebench.reports.letterhead import DEFERENCE
 from chargebench.reports.photos import Photo
 from chargebench.reports.readings import side_by_side
 from chargebench.steps import STEPS
-from tests.reports.papers import faults, text_of
+from tests.desk import shops
+from tests.reports.papers import apart, faults, text_of
 
 
 def record(shop: Desk, number: str) -> JobRecord:
@@ -101,11 +102,11 @@ def test_that_a_short_job_fits_on_one_page(shop: Desk) -> None:
 def test_that_readings_as_found_and_as_left_stand_side_by_side(shop: Desk) -> None:
     jobs = [record(shop, line.number) for line in shop.jobs()]
     both = next(job for job in jobs if job.counts("as_found") and job.counts("as_left"))
-    heads, rows = side_by_side(both)
-    assert heads[:3] == ("Reading", "As found", "As left")
+    read = side_by_side(both)
+    assert read.heads[:3] == ("Reading", "As found", "As left")
     labels = {STEPS["as_found"].field(key).label: key for key in ("box", "ambient", "suction_line")}
     compared = 0
-    for label, *cells in rows:
+    for label, *cells in read.rows:
         for step, cell in zip(("as_found", "as_left"), cells, strict=False):
             typed = both.case.step(step).reading(labels[label]) if label in labels else None
             if typed is not None:
@@ -120,10 +121,10 @@ def test_that_the_makers_figures_stand_last(shop: Desk) -> None:
     told = [job for job in jobs if job.case.step("support").lines("figures")]
     assert told
     for job in told:
-        heads, rows = side_by_side(job)
-        assert heads[-1] == "Maker"
+        read = side_by_side(job)
+        assert read.heads[-1] == "Maker"
         expected = {line.text("expected") for line in job.case.step("support").lines("figures")}
-        said = " ".join(row[-1] for row in rows)
+        said = " ".join(row[-1] for row in read.rows)
         assert all(words in said for words in expected)
 
 
@@ -189,3 +190,37 @@ def test_that_photos_are_set_with_captions_upright_and_without_transparency(
         assert max(opened.size) <= 1100
     with Pixels.open(BytesIO(second.jpeg)) as opened:
         assert opened.getpixel((5, 5)) == (255, 255, 255)  # what shone through is paper
+
+
+def test_that_marks_are_explained_by_what_they_are_held_against(shop: Desk, tmp_path: Path) -> None:
+    jobs = [record(shop, line.number) for line in shop.jobs()]
+    marked = next(job for job in jobs if "As left" in side_by_side(job).says)
+    text = text_of(report(shop, marked, tmp_path))
+    assert "◆ off “As left” by more than" in text
+
+
+LONG = " ".join(f"sentence {n} of a long story told by a patient person." for n in range(70))
+
+
+def test_that_long_texts_many_readings_and_many_calls_are_all_there(tmp_path: Path) -> None:
+    with shops.build(tmp_path / "long.chargebench") as desk:
+        job = desk.open_job("E-001", LONG)
+        calls = [{"who": f"caller {n}", "about": "a" * 90, "number": f"W-{n}"} for n in range(80)]
+        decay = [{"at": f"{n / 10} min", "reading": f"{300 + n // 10} micron"} for n in range(400)]
+        desk.sign(job, "nameplate", {**shops.NAMEPLATE, "complaint": LONG})
+        desk.sign(job, "findings", {"found": LONG, "cause": "x" * 900, "done": LONG})
+        desk.sign(job, "evacuation", {"decay": decay, "remarks": LONG})
+        desk.sign(job, "support", {"calls": calls})
+        for paper in ("A4", "Letter"):
+            drawn = desk.job_report(job, paper)
+            for marks in drawn.pages:
+                apart([mark for mark in marks if isinstance(mark, Words)])
+                assert all(m.y < drawn.height - 5 for m in marks if isinstance(m, Words))
+            path = pdf.write(drawn, tmp_path / "long.pdf")
+            assert faults(path) == []
+            text = text_of(path)
+            assert text.count("sentence 69 of a long story") == 5
+            assert "caller 79" in text
+            assert text.replace(" ", "").count("x" * 900) == 1
+            rings = sum(isinstance(mark, Ring) for page in drawn.pages for mark in page)
+            assert rings == 400

@@ -13,7 +13,7 @@ from chargebench.reports.drawn import POINT_MM, Drawn, Words
 from chargebench.reports.letterhead import usual_paper
 from chargebench.reports.letters import lines, width
 from chargebench.reports.page import Page
-from tests.reports.papers import POINTS, boxes, faults, text_of
+from tests.reports.papers import POINTS, apart, boxes, faults, text_of
 
 
 def _job(shop: Desk, number: str) -> str:
@@ -74,18 +74,7 @@ def test_that_no_line_is_drawn_over_another(shop: Desk) -> None:
     for paper in POINTS:
         for line in shop.jobs():
             for marks in shop.job_report(line.id, paper).pages:
-                _apart([mark for mark in marks if isinstance(mark, Words)])
-
-
-def _apart(words: list[Words]) -> None:
-    for place, one in enumerate(words):
-        for other in words[place + 1 :]:
-            beside = (
-                one.x + width(one.text, one.size, bold=one.bold) <= other.x + 0.01
-                or other.x + width(other.text, other.size, bold=other.bold) <= one.x + 0.01
-            )
-            below = abs(one.y - other.y) >= min(one.size, other.size) * POINT_MM * 0.95
-            assert beside or below or not (one.text.strip() and other.text.strip()), (one, other)
+                apart([mark for mark in marks if isinstance(mark, Words)])
 
 
 # Advance widths of DejaVu Sans 2.37 as its own tables give them to another reader of fonts: the
