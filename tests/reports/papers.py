@@ -26,16 +26,21 @@ def boxes(path: Path) -> set[tuple[float, float]]:
     return {(float(box.width), float(box.height)) for box in found}
 
 
-def apart(words: list[Words]) -> None:
-    """No line of text lies over another."""
-    for place, one in enumerate(words):
-        for other in words[place + 1 :]:
-            beside = (
-                one.x + width(one.text, one.size, bold=one.bold) <= other.x + 0.01
-                or other.x + width(other.text, other.size, bold=other.bold) <= one.x + 0.01
-            )
-            below = abs(one.y - other.y) >= min(one.size, other.size) * POINT_MM * 0.95
-            assert beside or below or not (one.text.strip() and other.text.strip()), (one, other)
+def overlaps(words: list[Words]) -> list[tuple[str, str]]:
+    """Lines of text that lie over each other."""
+    found = []
+    shown = [each for each in words if each.text.strip()]
+    for place, one in enumerate(shown):
+        for other in shown[place + 1 :]:
+            if abs(one.y - other.y) >= min(one.size, other.size) * POINT_MM * 0.95:
+                continue
+            if _end(one) > other.x + 0.01 and _end(other) > one.x + 0.01:
+                found.append((one.text, other.text))
+    return found
+
+
+def _end(words: Words) -> float:
+    return words.x + width(words.text, words.size, bold=words.bold)
 
 
 def faults(path: Path) -> list[str]:

@@ -17,7 +17,7 @@ from chargebench.reports.photos import Photo
 from chargebench.reports.readings import side_by_side
 from chargebench.steps import STEPS
 from tests.desk import shops
-from tests.reports.papers import apart, faults, text_of
+from tests.reports.papers import faults, overlaps, text_of
 
 
 def record(shop: Desk, number: str) -> JobRecord:
@@ -214,7 +214,7 @@ def test_that_long_texts_many_readings_and_many_calls_are_all_there(tmp_path: Pa
         for paper in ("A4", "Letter"):
             drawn = desk.job_report(job, paper)
             for marks in drawn.pages:
-                apart([mark for mark in marks if isinstance(mark, Words)])
+                assert overlaps([mark for mark in marks if isinstance(mark, Words)]) == []
                 assert all(m.y < drawn.height - 5 for m in marks if isinstance(m, Words))
             path = pdf.write(drawn, tmp_path / "long.pdf")
             assert faults(path) == []

@@ -13,7 +13,7 @@ from chargebench.reports.drawn import POINT_MM, Drawn, Words
 from chargebench.reports.letterhead import usual_paper
 from chargebench.reports.letters import lines, width
 from chargebench.reports.page import Page
-from tests.reports.papers import POINTS, apart, boxes, faults, text_of
+from tests.reports.papers import POINTS, boxes, faults, overlaps, text_of
 
 
 def _job(shop: Desk, number: str) -> str:
@@ -74,7 +74,7 @@ def test_that_no_line_is_drawn_over_another(shop: Desk) -> None:
     for paper in POINTS:
         for line in shop.jobs():
             for marks in shop.job_report(line.id, paper).pages:
-                apart([mark for mark in marks if isinstance(mark, Words)])
+                assert overlaps([mark for mark in marks if isinstance(mark, Words)]) == []
 
 
 # Advance widths of DejaVu Sans 2.37 as its own tables give them to another reader of fonts: the

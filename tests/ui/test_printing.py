@@ -3,8 +3,10 @@
 from pathlib import Path
 
 import pytest
+from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter
+from PySide6.QtPrintSupport import QPrinter
 from pytestqt.qtbot import QtBot
 
 from chargebench.desk import Desk, Filters
@@ -207,4 +209,24 @@ def test_that_a_folder_that_can_not_be_written_is_said(
     made = dialog(at_job, qtbot)
     made.save(tmp_path / "missing" / "report.pdf")
     assert "could not be written" in made.says.text()
+    close(at_job, qtbot)
+
+
+@pytest.mark.parametrize("paper", POINTS)
+def test_that_the_printer_gets_every_page_in_its_size(
+    at_job: Hands, qtbot: QtBot, tmp_path: Path, paper: str
+) -> None:
+    """Qt's own PDF printer stands in for one of paper: the same painter, pages and sizes."""
+    at_job.press(Qt.Key.Key_P, CTRL)
+    made = dialog(at_job, qtbot)
+    made.paper.setCurrentText(paper)
+    choose(made, "Handling checklist")
+    made.printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    made.printer.setOutputFileName(str(tmp_path / "printed.pdf"))
+    made.preview.print_()
+    pages = PdfReader(tmp_path / "printed.pdf").pages
+    assert len(pages) == len(made.drawn.pages) > 1
+    (box,) = boxes(tmp_path / "printed.pdf")
+    assert box == pytest.approx(POINTS[paper], abs=1)
+    assert "NOT TICKED" in text_of(tmp_path / "printed.pdf")
     close(at_job, qtbot)
