@@ -92,11 +92,11 @@ class Cases(Registers):
             site=self.answers("site", equipment.text("site")),
             answers=answers,
             signed=signed,
-            cylinders={key: self.answers("cylinder", key) for key in self.rows("cylinder")},
+            cylinders=self.all_answers("cylinder"),
             cylinder_content_mg=self._contents(),
             equipment_content_mg=sum(each.mass_mg for each in content),
             equipment_seen=bool(content),
-            instruments={key: self.answers("instrument", key) for key in self.rows("instrument")},
+            instruments=self.all_answers("instrument"),
             people={key: each.get("name", key) for key, each in self.rows("person").items()},
         )
         return _with_refrigerant(bare)

@@ -245,9 +245,10 @@ class HandOver(TakeIn):
         self._changed()
         return entry
 
-    def all_flags(self) -> list[Flag]:
-        """Every flag, with those of hand-overs among them, worst first."""
-        return list(flags.worst_first((*super().all_flags(), *self._of_handovers())))
+    def flags_in_parts(self) -> Iterator[list[Flag]]:
+        """Every flag, with those of hand-overs among them."""
+        yield list(self._of_handovers())
+        yield from super().flags_in_parts()
 
     def _of_handovers(self) -> Iterator[Flag]:
         for key, (entry, conflict) in self.conflicts().items():

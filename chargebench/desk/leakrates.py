@@ -62,8 +62,7 @@ class LeakRates(StockTakes):
         rule_set, today = self.rule_set, self.today
         kept_for = timedelta(days=rule_set.records.keep.quantity.m_as("day"))
         since = today - kept_for - timedelta(days=YEAR_DAYS)
-        for equipment in self.rows("equipment"):
-            row = self.answers("equipment", equipment)
+        for equipment, row in self.all_answers("equipment").items():
             stands_at = row.text("site")
             if not row.text("refrigerant") or not row.mass_mg("charge"):
                 continue

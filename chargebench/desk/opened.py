@@ -61,15 +61,17 @@ class Opened:
         return desk
 
     @classmethod
-    def open(cls, place: Place) -> Self:
+    def open(cls, place: Place, *, at_once: int | None = None) -> Self:
         """Open a shop: to record where a bench does from here, else, as an officer, to read.
+
+        The backup of a file larger than `at_once` bytes waits for whoever opens it.
 
         Raises
         ------
         ShopFileRefused
             Not a shop, a newer one, damaged, in use, or on a server that does not answer.
         """
-        ledger = Ledger.open(place)
+        ledger = Ledger.open(place, at_once=at_once)
         if ledger.records:
             return cls(ledger)
         ledger.close()
@@ -159,6 +161,11 @@ class Opened:
             return ()
         refused = self.reading.backup_refused
         return (*self.reading.copies_beside, *([refused] if refused else []))
+
+    @property
+    def backup_waits(self) -> bool:
+        """Whether the backup of this opening is still to be made."""
+        return isinstance(self.reading, Ledger) and self.reading.backup_waits
 
     @property
     def shop(self) -> dict[str, str]:

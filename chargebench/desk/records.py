@@ -15,10 +15,11 @@ from chargebench.flags import Flag
 from chargebench.ledger import Checkpoint, Entry, Filters, UsageRow, Verification
 from chargebench.reports import UnaccountedLine
 from chargebench.reports.unaccounted import unaccounted
-from chargebench.steps import NOTHING, STEPS, answer
+from chargebench.steps import STEPS, answer
 
 UsageKey = tuple[int, int, int]
 EVERYTHING = Filters()
+_CYLINDERS_AT_ONCE = 200
 
 
 class Records(DueDates):
@@ -106,25 +107,39 @@ class Records(DueDates):
 
     def all_flags(self) -> list[Flag]:
         """Flags of jobs (of closed ones as closed), cylinders and leak rates, worst first."""
-        follow_ups = {
-            entry.job: answer(STEPS[AFTER_CLOSING], entry.payload["typed"])
-            for entry in self.reading.entries(kind="follow-up")
-        }
-        found: list[Flag] = []
-        for row in self.reading.jobs():
-            if row.closed_at:
-                raised = (
-                    *self.flags_at_closing(row.id),
-                    *flags.of_follow_up(follow_ups.get(row.id, NOTHING), self.today),
-                )
-            else:
-                raised = self.job(row.id).flags
-            found += [_of_job(row.number, flag) for flag in raised]
-        if self.rule_trouble:
-            found.append(Flag("check", "rule-file", self.rule_trouble, "shop:shop"))
-        found += [flag for line in self.cylinders() for flag in line.flags]
-        found += [flag for line in self.leak_rates() for flag in leak_flags(line, self.today)]
+        found = [flag for part in self.flags_in_parts() for flag in part]
         return list(flags.worst_first(tuple(found)))
+
+    def flags_in_parts(self) -> Iterator[list[Flag]]:
+        """Every flag, those that are soonest known first; no job is opened that can have none."""
+        yield [*self._of_open_jobs(), *self._of_rules()]
+        yield self._of_closed_jobs()
+        after: str | None = None
+        while lines := self.cylinders(after=after, limit=_CYLINDERS_AT_ONCE):
+            after = lines[-1].id
+            yield [flag for line in lines for flag in line.flags]
+        yield [flag for line in self.leak_rates() for flag in leak_flags(line, self.today)]
+
+    def _of_open_jobs(self) -> Iterator[Flag]:
+        for row in self.reading.jobs("open"):
+            for flag in self.job(row.id).flags:
+                yield _of_job(row.number, flag)
+
+    def _of_rules(self) -> Iterator[Flag]:
+        if self.rule_trouble:
+            yield Flag("check", "rule-file", self.rule_trouble, "shop:shop")
+
+    def _of_closed_jobs(self) -> list[Flag]:
+        """What closed jobs were closed with, and visits promised after closing; newest first."""
+        raised: dict[str, list[Flag]] = {}
+        for entry in self.reading.closed_with_flags():
+            raised[str(entry.job)] = [Flag(**each) for each in entry.payload["flags"]]
+        for entry in self.reading.last_without("follow-up", "done_on"):
+            promised = answer(STEPS[AFTER_CLOSING], entry.payload["typed"])
+            raised.setdefault(str(entry.job), []).extend(flags.of_follow_up(promised, self.today))
+        jobs = [job for each in raised if (job := self.reading.job(each)) and job.closed_at]
+        jobs.sort(key=lambda job: job.opened_by, reverse=True)
+        return [_of_job(job.number, flag) for job in jobs for flag in raised[job.id]]
 
     def verify(
         self,
@@ -145,7 +160,7 @@ class Records(DueDates):
 
     def backup(self) -> Path | None:
         """Keep a copy of the shop file beside it; None where the newest is still the same."""
-        return self.ledger.backup()
+        return self.reading.backup()
 
 
 def _of_job(number: str, flag: Flag) -> Flag:

@@ -1,7 +1,9 @@
 """The shop's registers: look up, label, check and save rows."""
 
 import re
+from collections.abc import Callable, Iterator, Mapping
 from datetime import datetime
+from functools import partial
 
 from chargebench.desk.opened import as_row, now, refuse_incomplete, refuse_nobody_left
 from chargebench.desk.rights import Act
@@ -12,6 +14,23 @@ from chargebench.steps import REGISTERS, Answers, Typed, answer
 
 PREFIXES = {"site": "L", "equipment": "E", "cylinder": "C", "person": "P", "instrument": "I"}
 ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}")
+
+
+class Understood(Mapping[str, Answers]):
+    """Rows of a register, each understood when it is first asked for: a shop has thousands."""
+
+    def __init__(self, rows: Mapping[str, Typed], read: Callable[[str, Typed], Answers]) -> None:
+        self._rows = rows
+        self._read = read
+
+    def __getitem__(self, row_id: str) -> Answers:
+        return self._read(row_id, self._rows[row_id])
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._rows)
+
+    def __len__(self) -> int:
+        return len(self._rows)
 
 
 class Registers(Signing):
@@ -40,10 +59,19 @@ class Registers(Signing):
 
     def answers(self, register: str, row_id: str) -> Answers:
         """One row understood."""
+        if (register, row_id) in self._understood:
+            return self._understood[register, row_id]
+        return self._understand(register, row_id, self.row(register, row_id))
+
+    def _understand(self, register: str, row_id: str, row: Typed) -> Answers:
         key = (register, row_id)
         if key not in self._understood:
-            self._understood[key] = answer(REGISTERS[register], self.row(register, row_id))
+            self._understood[key] = answer(REGISTERS[register], row)
         return self._understood[key]
+
+    def all_answers(self, register: str) -> Understood:
+        """Every row understood, as far as it is asked for."""
+        return Understood(self.rows(register), partial(self._understand, register))
 
     def check_row(self, register: str, typed: Typed) -> Answers:
         """What is typed in a register's form, with refusals and what is missing."""

@@ -1,21 +1,23 @@
 """Stock: what every cylinder holds, and receiving, weighing, decanting and returning."""
 
-from collections.abc import Iterator
-from datetime import datetime
-from functools import cache
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date, datetime
+from functools import cache, partial
+from itertools import islice
 
 from chargebench import flags
 from chargebench.calc.scale import COVERAGE, ledger_uncertainty
 from chargebench.desk.joblist import JobList
+from chargebench.desk.registers import Understood
 from chargebench.desk.views import Look
 from chargebench.errors import Overfilled, StepRefused
 from chargebench.flags import Flag
 from chargebench.fluids import refrigerant
 from chargebench.ledger import Entry, HistoryRow, Reader
 from chargebench.reports import CylinderLine
-from chargebench.rules import ChecklistLine
+from chargebench.rules import ChecklistLine, RuleSet
 from chargebench.steps import STOCK, Answers, Typed, answer, fill, safety_list, stock
-from chargebench.units import Quantity, from_mg, mg
+from chargebench.units import Quantity, System, from_mg, mg
 
 
 class Stock(JobList):
@@ -25,33 +27,47 @@ class Stock(JobList):
         super().__init__(ledger, person)
         self._shelf_read: stock.Shelf | None = None
 
-    def cylinders(self, find: str = "") -> list[CylinderLine]:
-        """Every cylinder with what it holds; `find` is looked for in everything a line shows."""
-        contents = self._contents()
-        weighed = self._last_weighed()
+    def cylinders(
+        self, find: str = "", *, after: str | None = None, limit: int | None = None
+    ) -> list[CylinderLine]:
+        """Cylinders with what they hold, by id; those after one, as many as are asked for.
+
+        `find` is looked for in everything a line shows.
+        """
         wanted = find.casefold().split()
-        lines: list[CylinderLine] = []
-        for cylinder, row in self.choices("cylinder").items():
-            text = " ".join((cylinder, *row.values())).casefold()
-            if not all(word in text for word in wanted):
-                continue
-            lines.append(self._cylinder_line(cylinder, contents.get(cylinder, {}), weighed))
-        return lines
+        rows = {
+            cylinder: row
+            for cylinder, row in self.choices("cylinder").items()
+            if after is None or cylinder > after
+            if not wanted or _has(wanted, (cylinder, *row.values()))
+        }
+        page = dict(islice(rows.items(), limit))
+        contents, weighed = self._contents(), self.reading.last_naming("weighed", "cylinder:")
+        judged = (self.rule_set, self.today, self.units)
+        understood = Understood(page, partial(self._understand, "cylinder"))
+        return [
+            self._cylinder_line(each, row, contents.get(each, {}), weighed, judged)
+            for each, row in understood.items()
+        ]
 
     def _cylinder_line(
-        self, cylinder: str, held: dict[str, int], weighed: dict[str, Entry]
+        self,
+        cylinder: str,
+        row: Answers,
+        held: dict[str, int],
+        weighed: dict[str, Entry],
+        judged: tuple[RuleSet, date, System],
     ) -> CylinderLine:
-        row = self.answers("cylinder", cylinder)
-        limit_found = fill.fill_limit(row, self.rule_set)
+        rule_set, today, units = judged
+        limit_found = fill.fill_limit(row, rule_set)
         tare = fill.tare_mg(row)
         last = weighed.get(f"cylinder:{cylinder}")
         limit = None if limit_found is None else mg(limit_found.mass)
-        content = sum(held.values())
         return CylinderLine(
             id=cylinder,
             refrigerant=row.text("refrigerant"),
             contents=row.text("contents"),
-            mass_mg=content,
+            mass_mg=sum(held.values()),
             limit_mg=limit,
             by="" if limit_found is None else str(limit_found.by),
             gross_limit_mg=None if limit is None or tare is None else limit + tare,
@@ -60,7 +76,7 @@ class Stock(JobList):
             last_weighed="" if last is None else last.happened_at.date().isoformat(),
             flags=flags.worst_first(
                 (
-                    *flags.of_cylinder(cylinder, row, held, self.rule_set, self.today, self.units),
+                    *flags.of_cylinder(cylinder, row, held, rule_set, today, units),
                     *self._unaccounted(cylinder, last),
                 )
             ),
@@ -72,15 +88,6 @@ class Stock(JobList):
             return ()
         found = stock.Weighing(cylinder, **last.payload["weighed"])
         return (flags.unaccounted(found, self.units),) if found.beyond else ()
-
-    def _last_weighed(self) -> dict[str, Entry]:
-        undone, names = self.reading.reversals(), self.reading.names()
-        return {
-            names.get(place, place): entry
-            for entry in self.reading.entries(kind="weighed")
-            if entry.id not in undone
-            for place in entry.payload["places"]
-        }
 
     def history(
         self, place: str, before: tuple[int, int] | None = None, limit: int = 200
@@ -181,11 +188,9 @@ class Stock(JobList):
         """What stock work needs to know; read once until something is recorded."""
         if self._shelf_read is None:
             self._shelf_read = stock.Shelf(
-                cylinders={key: self.answers("cylinder", key) for key in self.rows("cylinder")},
+                cylinders=self.all_answers("cylinder"),
                 contents_mg=self._contents(),
-                instruments={
-                    key: self.answers("instrument", key) for key in self.rows("instrument")
-                },
+                instruments=self.all_answers("instrument"),
                 rule_set=self.rule_set,
                 units=self.units,
                 ledger_doubt_mg=cache(self._ledger_doubt_mg),
@@ -195,3 +200,9 @@ class Stock(JobList):
     def _changed(self, job: str | None = None) -> None:
         super()._changed(job)
         self._shelf_read = None
+
+
+def _has(wanted: Sequence[str], shown: Iterable[str]) -> bool:
+    """Whether every word is in what a line shows."""
+    text = " ".join(shown).casefold()
+    return all(word in text for word in wanted)

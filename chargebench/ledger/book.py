@@ -41,6 +41,7 @@ class Ledger(Writing):
     """A shop open for recording; belongs to the thread that opened it."""
 
     backup_refused: str | None = None  # why no backup was kept at opening, to be shown
+    backup_waits: bool = False  # whether the backup of this opening is still to be made
     copies_beside: tuple[str, ...] = ()  # further files of this shop, and what to do with them
 
     @classmethod
@@ -56,15 +57,23 @@ class Ledger(Writing):
         return cls.open(place, backups=0)
 
     @classmethod
-    def open(cls, place: Place | str, *, backups: int = backup.KEEP) -> Self:
-        """Open a shop, of a file keeping a rotated backup if it changed and `backups` is not 0."""
+    def open(
+        cls, place: Place | str, *, backups: int = backup.KEEP, at_once: int | None = None
+    ) -> Self:
+        """Open a shop, of a file keeping a rotated backup if it changed and `backups` is not 0.
+
+        A file larger than `at_once` bytes is not copied here; `backup_waits` then says that the
+        copy is still to be made, by whoever can do so without keeping a person waiting.
+        """
         place = place_of(place)
         if not isinstance(place, Path):  # its copies and backups are the server's
             return cls(place, *shopfile.connect(place, writing=True))
         had_wal = astray.has_wal(place)
         ledger = cls(place, *shopfile.connect(place, writing=True))
         ledger._look_around(had_wal=had_wal)
-        if backups:
+        if backups and at_once is not None and place.stat().st_size > at_once:
+            ledger.backup_waits = True
+        elif backups:
             try:
                 ledger.backup(keep_newest=backups)
             except ShopFileRefused as refusal:  # a full disk must not keep the bench from its book
@@ -263,8 +272,3 @@ class Ledger(Writing):
             if not reading.holds_checkpoint(connection, head):
                 connection.execute(schema.checkpoint.insert(), {**head, "kept_at": now_text()})
         return number, digest.hex()
-
-    def backup(self, *, keep_newest: int = backup.KEEP) -> Path | None:
-        """Keep a rotated copy beside the file if anything changed since the last one."""
-        with shopfile.refusing(self.path):
-            return backup.rotate(self._connection, self.path, keep_newest=keep_newest)

@@ -115,6 +115,11 @@ def put_new(table: Table) -> TextClause:
     )
 
 
+def through(connection: Connection, table: str, index: str) -> str:
+    """A table to be read through one index; a server counts its rows and finds that out itself."""
+    return f"{table} INDEXED BY {index}" if of(connection) is sqlite else table
+
+
 def starts_with(column: ColumnElement[str], prefix: str) -> ColumnElement[bool]:
     """Condition that an index can serve, unlike LIKE under SQLite's case rules."""
     if not prefix:

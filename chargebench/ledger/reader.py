@@ -257,3 +257,8 @@ class Reader(Connected):
         """Copy the whole shop file to a path through SQLite's backup interface."""
         with shopfile.refusing(self.path):
             return backup.write(self._connection, Path(path))
+
+    def backup(self, *, keep_newest: int = backup.KEEP) -> Path | None:
+        """Keep a rotated copy beside the file if anything changed since the last one."""
+        with shopfile.refusing(self.path):
+            return backup.rotate(self._connection, self.path, keep_newest=keep_newest)

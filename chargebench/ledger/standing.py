@@ -7,6 +7,7 @@ from chargebench.ledger.entry import Entry
 from chargebench.ledger.reading import ENTRY_COLUMNS, PAGE, as_entries
 
 _entry = schema.entry
+_FLAGGED = "entry_closed_with_flags"
 
 
 def last_naming(connection: Connection, kind: str, prefix: str) -> dict[str, Entry]:
@@ -42,11 +43,14 @@ def closed_with_flags(connection: Connection) -> list[Entry]:
         later.c.kind.in_(("job-closed", "job-reopened")),
         later.c.position > _entry.c.position,
     )
+    # In the words of the index that holds these entries and no others.
+    raised = text(
+        f"SELECT position FROM {dialect.through(connection, 'entry', _FLAGGED)} "  # noqa: S608
+        "WHERE kind = 'job-closed' AND payload <> '{\"flags\"\\:[]}'"
+    ).columns(_entry.c.position)
     query = (
         select(*ENTRY_COLUMNS)
-        # In the words of the index that holds these entries and no others.
-        .where(text("entry.kind = 'job-closed' AND entry.payload <> '{\"flags\"\\:[]}'"))
-        .where(~reopened_or_closed.exists())
+        .where(_entry.c.position.in_(raised), ~reopened_or_closed.exists())
         .order_by(_entry.c.position)
     )
     return as_entries(connection, connection.execute(query).all())

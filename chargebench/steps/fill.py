@@ -1,6 +1,7 @@
 """How far a cylinder of the register may be filled, and what filling it asks for."""
 
 import math
+from typing import Any
 
 from chargebench.calc import cylinder
 from chargebench.calc.compare import above
@@ -8,11 +9,14 @@ from chargebench.calc.cylinder import FillLimit
 from chargebench.calc.scale import COVERAGE, net_uncertainty
 from chargebench.errors import ChargebenchError, OutsideDomain
 from chargebench.fluids import saturation
-from chargebench.rules import RuleSet
+from chargebench.rules import Cylinders, RuleSet
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.units import Q, Quantity, System, from_mg, mg, shown
 
 COARSE_SCALE = Q(10, "g")
+# Cylinders come in a few sizes; each is worked out once. The rule is kept, so that its id stays.
+_LIMITS: dict[tuple[float, Any, str, int], tuple[Cylinders, FillLimit | None]] = {}
+_LIMITS_MOST = 1_000
 
 
 def fill_limit(row: Answers, rule_set: RuleSet) -> FillLimit | None:
@@ -25,6 +29,15 @@ def fill_limit(row: Answers, rule_set: RuleSet) -> FillLimit | None:
     if capacity is None or not name or row.text("contents") == "mixed waste":
         return None
     rule = rule_set.cylinder
+    key = (capacity.magnitude, capacity.units, name, id(rule))
+    if key not in _LIMITS:
+        if len(_LIMITS) >= _LIMITS_MOST:
+            _LIMITS.clear()
+        _LIMITS[key] = rule, _limit(capacity, name, rule)
+    return _LIMITS[key][1]
+
+
+def _limit(capacity: Quantity, name: str, rule: Cylinders) -> FillLimit | None:
     try:
         return cylinder.fill_limit(
             water_capacity=capacity,

@@ -23,6 +23,7 @@ if TYPE_CHECKING:
 
 SAMPLE = "Opening the sample shop. The first time it is made, which takes a few seconds …"
 PAINT_MS = 50  # so long the window may take to show what it says before work that holds it
+BACKUP_AT_ONCE = 32 * 2**20  # bytes of a shop file that are copied before it is shown: 40 ms
 WARM_UP_MS = 300  # after the first page: the property process starts beside, the window stays free
 
 
@@ -71,7 +72,7 @@ class _Start:
         from chargebench.desk import Desk
 
         try:
-            self._take(Desk.open(shop))
+            self._take(Desk.open(shop, at_once=BACKUP_AT_ONCE))
         except ChargebenchError as refusal:
             self._show_trouble(shop, str(refusal))
 
@@ -132,7 +133,21 @@ class _Start:
         self._window.open_desk(desk)
         if desk.at_opening:
             self._window.tell(joined(" ", desk.at_opening))
+        if desk.backup_waits:
+            QTimer.singleShot(WARM_UP_MS, self._back_up)
         QTimer.singleShot(WARM_UP_MS, self._warm_up)
+
+    def _back_up(self) -> None:
+        """Keep the backup of this opening, on a thread: the window does not wait for a copy."""
+        from chargebench.ui.errand import Errand
+
+        assert self.desk is not None
+        errand = Errand(self.desk, lambda desk, _: desk.backup())
+        errand.done.connect(
+            lambda kept: kept and self._window.say(say("Backed up: {kept}.", kept=kept))
+        )
+        errand.refused.connect(self._window.tell)
+        errand.begin()
 
     def _first_start(self, shop: Path) -> None:
         from chargebench.ui.firststart import FirstStart

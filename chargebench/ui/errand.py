@@ -17,6 +17,7 @@ class Errand(QThread):
     """One piece of reading work on a desk of its own."""
 
     progressed = Signal(str, int, int)  # what, done, of
+    partly = Signal(object)  # what is known so far, to be shown meanwhile
     done = Signal(object)
     refused = Signal(str)
     _broke = Signal(object)

@@ -1,6 +1,6 @@
 """Records: usage, flags, leak rates and due dates, entries; export, verify, take in, back up."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -17,7 +17,6 @@ from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.period import Period
 from chargebench.ui.record_columns import (
-    due_order,
     duty_words,
     leak_words,
     usage_columns,
@@ -35,14 +34,8 @@ from chargebench.ui.records_page import (
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.rowtable import PAGE
 from chargebench.ui.settling import open_decision
+from chargebench.ui.working import WORK
 from chargebench.words import joined, say
-
-# What is worked out on a thread, by view.
-_WORK: dict[int, Callable[[Desk, Errand], Sequence[Any]]] = {
-    FLAGS: lambda desk, _: desk.all_flags(),
-    LEAKS: lambda desk, _: desk.leak_rates(),
-    DUE: lambda desk, _: due_order(desk.due()),
-}
 
 
 class RecordsArea(RecordsPage):
@@ -167,8 +160,9 @@ class RecordsArea(RecordsPage):
             self._stale = True  # read again when it is done
             return
         period = self.period.period
-        work = _WORK.get(view, lambda desk, _: desk.unaccounted(period.since, period.until))
+        work = WORK.get(view, lambda desk, _: desk.unaccounted(period.since, period.until))
         self._errand, self._working_on = Errand(self._desk, work), view
+        self._errand.partly.connect(self._worked_out)
         self._errand.done.connect(self._worked_out)
         self._errand.refused.connect(self._say)
         self._errand.finished.connect(self._over)
@@ -176,7 +170,8 @@ class RecordsArea(RecordsPage):
 
     def _worked_out(self, rows: Sequence[Any]) -> None:
         view = self._working_on
-        self._models[view].show_rows(rows)
+        if [*rows] != [*self._models[view].rows]:  # else what is chosen there stays chosen
+            self._models[view].show_rows(rows)
         if view == self.view:
             self._show(view)
 

@@ -25,7 +25,7 @@ from chargebench.ui.notifier import Notifier
 from chargebench.ui.print_here import print_button, print_cylinder
 from chargebench.ui.registerdialog import make_row
 from chargebench.ui.registers import RegistersDialog
-from chargebench.ui.rowtable import RowModel, RowView
+from chargebench.ui.rowtable import PAGE, RowModel, RowView
 from chargebench.ui.stock_act import StockAct
 from chargebench.ui.stocktake import StockTakePage
 from chargebench.ui.turning import Turning, row_of, scrolled
@@ -143,7 +143,11 @@ class StockArea(QStackedWidget):
         """Read the list shown."""
         words, kind = self.search.text().strip(), self._kind()
         if kind == "cylinder":
-            self.cylinders.show_rows(self._desk.cylinders(words))
+            self.cylinders.read(
+                lambda after: self._desk.cylinders(
+                    words, after=None if after is None else after.id, limit=PAGE
+                )
+            )
         else:
             self.instruments.show_rows(instrument_rows(self._desk, words))
         shown, hidden = (
