@@ -1,4 +1,4 @@
-"""What the keys do: all of them under F1, those of the page shown at the foot."""
+"""What the keys do: all of them in the guide (F1), those of the page shown at the foot."""
 
 from chargebench.words import joined
 
@@ -20,6 +20,7 @@ _JOB = (
     "Ctrl+T now",
     "Ctrl+Shift+Delete take a line away",
     "F11 bench display",
+    "Ctrl+Shift+P photos",
 )
 _STOCK = (
     "Ctrl+F find",
@@ -42,11 +43,12 @@ _EVERYWHERE = (
 OF_PAGE = {"bench": _BENCH, "job": _JOB, "stock": _STOCK, "records": _RECORDS}
 
 ALL = joined(
-    " · ", dict.fromkeys(("F1 keys", *_EVERYWHERE, *(k for p in OF_PAGE.values() for k in p)))
+    " · ",
+    dict.fromkeys(("F1 guide and keys", *_EVERYWHERE, *(k for p in OF_PAGE.values() for k in p))),
 )
 
 
 def at_foot(page: str) -> tuple[str, ...]:
     """Keys of a page as one line, and the same with ever fewer, for where there is less room."""
-    parts = ("F1 all keys", *OF_PAGE[page], *_EVERYWHERE)
+    parts = ("F1 guide", *OF_PAGE[page], *_EVERYWHERE)
     return tuple(joined(" · ", parts[:many]) for many in range(len(parts), 0, -1))

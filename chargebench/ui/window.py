@@ -94,7 +94,7 @@ class MainWindow(QMainWindow):
             "Ctrl++": lambda: self.text_size(1),
             "Ctrl+=": lambda: self.text_size(1),
             "Ctrl+-": lambda: self.text_size(-1),
-            "F1": lambda: self.tell(keys.ALL),
+            "F1": self.show_guide,
             "Ctrl+,": self.change_shop,
             "F7": self.show_reference,
         }
@@ -142,6 +142,14 @@ class MainWindow(QMainWindow):
 
         dialog = make_row(self._desk, "shop", self, lambda _: self._shop_changed(), row_id="shop")
         dialog.finished.connect(lambda _: self.look_as_chosen())
+
+    def show_guide(self) -> None:
+        """Open the guide at the page that fits what is shown."""
+        from chargebench.ui.guide import GuideDialog, page_for
+
+        job = self._bench.shown_job() if self._bench is not None else None
+        area = AREAS[self.top.area].lower() if self._desk is not None else ""
+        GuideDialog(page_for(area, job[1] if job else ""), self).show()
 
     def show_reference(self, refrigerant: str = "") -> None:
         """Look a refrigerant up: the one named, else that of the job that is open."""

@@ -17,6 +17,7 @@ from chargebench.errors import ChargebenchError, Overdrawn
 from chargebench.steps import REGISTERS
 from chargebench.ui import app, keys, theme, trouble
 from chargebench.ui.firststart import FirstStart
+from chargebench.ui.guide import GuideDialog
 from chargebench.ui.records import RecordsArea
 from chargebench.ui.records_page import LEAKS, USAGE
 from chargebench.ui.registerdialog import RegisterDialog
@@ -228,7 +229,7 @@ def test_that_the_shell_is_painted_before_anything_heavy_is_imported() -> None:
     assert (done.returncode, done.stdout.strip()) == (0, "[]"), done.stderr
 
 
-def test_that_the_foot_names_keys_of_the_page_whole_and_f1_names_all(
+def test_that_the_foot_names_keys_of_the_page_whole_and_the_guide_all(
     window: MainWindow, job: str
 ) -> None:
     named = set(keys.ALL.split(" · "))
@@ -242,13 +243,15 @@ def test_that_the_foot_names_keys_of_the_page_whole_and_f1_names_all(
         for own, go in pages.items():
             go()
             first, *others = window.foot.text().split(" · ")
-            assert first == "F1 all keys"
+            assert first == "F1 guide"
             assert own in others
             assert set(others) <= named  # none is cut
         window.bench.show_list()
+    window.open_job(job)
     QTest.keyClick(window, Qt.Key.Key_F1)
-    assert window.notice_says.text() == keys.ALL
-    assert "close job" in keys.ALL
+    (guide,) = window.findChildren(GuideDialog)
+    guide.choose("keys")
+    assert "close job" in guide.text.toPlainText()
 
 
 def test_that_the_window_says_that_the_sample_is_made_before_it_is(
