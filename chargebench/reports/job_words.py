@@ -47,7 +47,7 @@ def who(letterhead: Letterhead, job: JobRecord) -> list[Fact]:
         ("Job opened", f"{job.opened_at:%Y-%m-%d %H:%M}", ""),
         ("Job closed", ended, ""),
         ("On site", _hours(time.answers) if time else "", ""),
-        ("Claim numbers", joined(*numbers), ""),
+        ("Claim numbers", joined(*dict.fromkeys(numbers)), ""),
         ("Judged by", job.case.rule_set.called, ""),
     ]
     return [row for row in rows if row[1]]
