@@ -18,7 +18,6 @@ from PySide6.QtWidgets import (
 )
 
 from chargebench.errors import ChargebenchError
-from chargebench.reports import pdf
 from chargebench.reports.drawn import Drawn
 from chargebench.reports.page import PAPERS
 from chargebench.ui import theme
@@ -60,6 +59,7 @@ class PrintDialog(QDialog):
         self.paper.addItems(list(PAPERS))
         self.paper.setCurrentText(paper)
         self.preview = QPrintPreviewWidget(self.printer)
+        self.preview.setAccessibleName(tr("Preview"))
         self.preview.setZoomMode(QPrintPreviewWidget.ZoomMode.FitToWidth)  # to be read
         self.pdf = QPushButton(tr("&Save as PDF…"))
         self.to_printer = QPushButton(tr("Print &now"))
@@ -130,6 +130,8 @@ class PrintDialog(QDialog):
 
     def save(self, path: Path) -> None:
         """Write the PDF on the paper chosen."""
+        from chargebench.reports import pdf  # half a second to load; the preview does without
+
         try:
             pdf.write(self.drawn, path)
         except ChargebenchError as refusal:
