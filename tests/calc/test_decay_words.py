@@ -263,3 +263,29 @@ def test_that_a_verdict_is_firm_from_twenty_minutes_on(length: int, *, firm: boo
     found = judge(minutes, [(300 + 60 * at) * MICRON_PA for at in minutes])
     assert (found.word, found.firm) == (DecayWord.LEAK, firm)
     assert found.minutes_more == (0 if firm else 1)
+
+
+def test_that_only_a_still_gauge_that_reads_tight_is_asked_after() -> None:
+    assert "did not move" in level([300.0] * 21).reason
+    assert "did not move" not in level([300.0, 301.0] * 10 + [300.0]).reason
+    short = level([300.0] * 5)
+    assert (short.word, "did not move" in short.reason) == (DecayWord.UNDECIDED, False)
+
+
+def test_that_one_minute_more_is_said() -> None:
+    found = level([300.0] * 20)
+    assert found.minutes_more == 1
+    assert found.sentences[1].endswith("go on for 1 more minutes.")
+
+
+def test_that_every_reading_has_its_time_and_step() -> None:
+    with pytest.raises(ValueError, match="shorter"):
+        judge([0, 10, 20], [40, 41])
+
+
+# A wrong reading above water's pressure was set aside and says nothing of water.
+def test_that_a_reading_set_aside_is_not_held_against_water() -> None:
+    wet = [300 + 1500 * -math.expm1(-at / 3) for at in MINUTES]
+    wet[9] *= 3
+    found = level(wet, water_pa=1900 * MICRON_PA)
+    assert (found.word, found.set_aside) == (DecayWord.MOISTURE, 9)
