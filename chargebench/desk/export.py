@@ -47,12 +47,7 @@ class Desk(Papers):
         # Brought in here: writers of workbooks and PDF are not needed until something leaves.
         from chargebench.reports import manifest, open_tables, signature, unfinished, workbook
 
-        try:
-            folder.mkdir(parents=True, exist_ok=True)
-        except OSError as problem:
-            raise ExportRefused(
-                say("Expected a folder that can be written; {problem}.", problem=problem)
-            ) from problem
+        _make(folder)
         if isinstance(self.reading, Ledger):  # a desk of a worker thread only reads
             self.keep_head("export")  # before it is verified: exported again, the same is said
         content = self.content(since, until, filters)
@@ -109,8 +104,8 @@ class Desk(Papers):
         progress: Progress | None,
         cancelled: Callable[[], bool] | None,
     ) -> Iterator[Path]:
-        """A report for each job of the period, one at a time, for they may hold photos."""
-        from chargebench.reports import job_report, pdf
+        """Job reports, one at a time, for they may hold photos; statements after them."""
+        from chargebench.reports import job_report, pdf, statements
 
         folder.mkdir(exist_ok=True)
         letterhead, of = self.letterhead(), len(content.jobs)
@@ -121,3 +116,21 @@ class Desk(Papers):
                 progress("Job reports", done, of)
             drawn = job_report.draw_job_report(letterhead, job, self._photos(job.case.job))
             yield pdf.write(drawn, folder / f"{job.case.number}.pdf")
+            if statements.disposed(job):
+                drawn = statements.draw_disposal(letterhead, job)
+                yield pdf.write(drawn, folder / f"{job.case.number} disposal.pdf")
+        for record in content.stock():
+            if record.kind == "returned":
+                row = content.row("cylinder", record.answers.text("cylinder"))
+                drawn = statements.draw_hand_over(letterhead, record, row)
+                name = f"{record.bench}-{record.number} hand-over.pdf"
+                yield pdf.write(drawn, folder / name)
+
+
+def _make(folder: Path) -> None:
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as problem:
+        raise ExportRefused(
+            say("Expected a folder that can be written; {problem}.", problem=problem)
+        ) from problem
