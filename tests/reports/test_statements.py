@@ -1,11 +1,12 @@
 """Statements: what 40 CFR 82.155(b)(2) and 82.156(a)(3) want written down, read back from paper."""
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from chargebench.desk import Desk
-from chargebench.errors import ChargebenchError
+from chargebench.errors import ChargebenchError, ExportRefused
 from chargebench.reports import pdf
 from chargebench.reports.statements import disposed, draw_disposal
 from tests.reports.papers import text_of
@@ -46,8 +47,6 @@ def test_that_every_disposal_of_the_sample_is_found(shop: Desk) -> None:
 
 
 def test_that_nothing_left_is_not_called_recovered(shop: Desk, tmp_path: Path) -> None:
-    from dataclasses import replace
-
     job = record(shop, "B-0008")
     changed = []
     for step in job.steps:
@@ -76,3 +75,30 @@ def test_that_only_what_was_returned_has_a_hand_over_statement(shop: Desk) -> No
     other = next(each for each in shop.entries() if each.kind == "weighed")
     with pytest.raises(ChargebenchError, match="content was returned"):
         shop.hand_over_statement(other.id)
+
+
+def test_that_an_export_holds_a_report_for_each_job_and_the_statements(
+    shop: Desk, tmp_path: Path
+) -> None:
+    exported = shop.export(tmp_path / "out")
+    left = {path.name for path in (tmp_path / "out" / "reports").iterdir()}
+    assert left == {
+        *(f"{line.number}.pdf" for line in shop.jobs()),
+        "B-0008 disposal.pdf",
+        "B-205 hand-over.pdf",
+    }
+    assert {path.name for path in exported.files if path.parent.name == "reports"} == left
+    listed = (tmp_path / "out" / "manifest.json").read_text("utf-8")
+    assert all(f"reports/{name}" in listed for name in left)
+    assert "Job report B-0010" in text_of(tmp_path / "out" / "reports" / "B-0010.pdf")
+
+
+def test_that_an_export_cancelled_at_the_reports_is_refused(shop: Desk, tmp_path: Path) -> None:
+    seen: list[str] = []
+
+    def progress(what: str, *_: int) -> None:
+        seen.append(what)
+
+    with pytest.raises(ExportRefused, match="job reports"):
+        shop.export(tmp_path / "out", progress=progress, cancelled=lambda: "Job reports" in seen)
+    assert not (tmp_path / "out" / "manifest.json").exists()
