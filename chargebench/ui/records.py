@@ -271,7 +271,8 @@ class RecordsArea(RecordsPage):
             self.read()
 
     def finish(self) -> None:
-        """Stop what works on a thread, before the window goes."""
+        """Stop what works on a thread or waits to read, before the window goes."""
+        self._pause.stop()
         for panel in self.panels:
             panel.finish()
         if self._errand is not None:
