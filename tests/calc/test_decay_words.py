@@ -1,7 +1,4 @@
-"""The decision rule of the decay test at its edges, on fits made for it.
-
-The limits are our own choice (DecayLimits says so); the figures here are reckoned by hand.
-"""
+"""The decision rule of the decay test at its edges: limits of our own choice, reckoned by hand."""
 
 import dataclasses
 import math
