@@ -17,10 +17,10 @@ class _Kept(str):
     def __str__(self) -> str:
         return self
 
-    def __add__(self, more: str) -> "Joined":
+    def __add__(self, more: str) -> str:
         return Joined("", (self, more))
 
-    def __radd__(self, before: str) -> "Joined":
+    def __radd__(self, before: str) -> str:
         return Joined("", (before, self))
 
 
@@ -77,12 +77,12 @@ class _Marked:
         return format(self._value, spec).replace(".", self._mark)
 
 
-def say(template: str, /, **values: Any) -> Said:
+def say(template: str, /, **values: Any) -> str:
     """Text of a template such as `Over nameplate by {over}.`; each value is named in it."""
     return Said(template, values)
 
 
-def joined(separator: str, parts: Iterable[str]) -> Joined:
+def joined(separator: str, parts: Iterable[str]) -> str:
     """Texts in a row; unlike `str.join` it keeps what each needs to be translated."""
     return Joined(separator, tuple(parts))
 
@@ -92,7 +92,8 @@ def translated(text: str, look_up: Callable[[str], str], decimal_mark: str = "."
     if isinstance(text, Measured):
         return text.replace(".", decimal_mark)
     if isinstance(text, Joined):
-        return text.separator.join(translated(each, look_up, decimal_mark) for each in text.parts)
+        between = look_up(text.separator)
+        return between.join(translated(each, look_up, decimal_mark) for each in text.parts)
     if not isinstance(text, Said):
         return look_up(text)
     values = {name: _value(value, look_up, decimal_mark) for name, value in text.values.items()}

@@ -12,6 +12,7 @@ from chargebench.reports import DueLine, LeakRateLine, RetentionLine
 from chargebench.reports.dated import DONE, OPEN, OVERDUE
 from chargebench.rules import Figure
 from chargebench.steps import STEPS, answer
+from chargebench.words import say
 
 # Dates that stand in a register: register, field, and what is owed.
 _REGISTERED = (
@@ -136,7 +137,7 @@ class DueDates(LeakRates):
                 on=until,
                 what="records may be archived after this day",
                 about=f"records:{month}" if of_month else line.about,
-                name=f"jobs closed in {month}" if of_month else line.name,
+                name=say("jobs closed in {month}", month=month) if of_month else line.name,
                 state=DONE if line.may_be_archived else OPEN,
                 figure=line.figure,
                 source=line.source,

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from chargebench.ledger import Chain, TakenOver
+from chargebench.words import joined, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,17 +38,32 @@ class MetTwice:
 
 def chain_words(chains: tuple[Chain, ...]) -> str:
     """Which entries of which benches, in words."""
-    return "; ".join(f"bench {each.bench}: entries {each.first} to {each.last}" for each in chains)
+    return joined(
+        "; ",
+        (
+            say(
+                "bench {bench}: entries {first} to {last}",
+                bench=each.bench,
+                first=each.first,
+                last=each.last,
+            )
+            for each in chains
+        ),
+    )
 
 
 def taken_words(taken: TakenOver) -> str:
     """What a chain file brought, as a sentence or two."""
     if not taken.taken:
-        return f"Nothing new: all {taken.known} entries were here already."
-    says = f"Taken in of {chain_words(taken.chains)}."
+        return say("Nothing new: all {known} entries were here already.", known=taken.known)
+    says = say("Taken in of {chain_words}.", chain_words=chain_words(taken.chains))
     if taken.known:
-        says += f" {taken.known} entries were here already."
+        says += say(" {known} entries were here already.", known=taken.known)
     if taken.conflicts:
         count = len(taken.conflicts)
-        says += f" {count} conflict{'s' if count > 1 else ''}: see the flags."
+        says += (
+            say(" {count} conflicts: see the flags.", count=count)
+            if count > 1
+            else " 1 conflict: see the flags."
+        )
     return says

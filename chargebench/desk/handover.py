@@ -21,6 +21,7 @@ from chargebench.errors import (
 )
 from chargebench.flags import Flag
 from chargebench.ledger import ALIKE, HANDED_OVER, SAME, Conflict, Entry, TakenOver
+from chargebench.words import say
 
 Progress = Callable[[int, int], None]
 _LETTER = re.compile(r"[A-Z][A-Z0-9]{0,7}")
@@ -103,15 +104,23 @@ class HandOver(TakeIn):
         """Give a further bench its letter, once, before the file at `path` is written for it."""
         if not _LETTER.fullmatch(letter):
             raise ChainFileRefused(
-                f"“{letter}” can not name a bench; a capital letter and up to seven more capitals "
-                f"or digits were expected, for example {self.next_bench()}."
+                say(
+                    "“{letter}” can not name a bench; a capital letter and up to seven "
+                    "more capitals or digits were expected, for example {next_bench}.",
+                    letter=letter,
+                    next_bench=self.next_bench(),
+                )
             )
         if letter in self._benches():
             raise ChainFileRefused(
-                f"There is a bench {letter} already; {self.next_bench()} is free."
+                say(
+                    "There is a bench {letter} already; {next_bench} is free.",
+                    letter=letter,
+                    next_bench=self.next_bench(),
+                )
             )
         if path.exists():
-            raise ChainFileRefused(f"{path} is there already. Choose another name.")
+            raise ChainFileRefused(say("{path} is there already. Choose another name.", path=path))
         self._post("bench-named", {"bench": letter})
         self._changed()
 
@@ -166,7 +175,7 @@ class HandOver(TakeIn):
         if ledger.is_chain_file(path):
             return taken_words(self.take_over(path, progress))
         try:
-            return f"{len(self.take_in(path))} entries recorded."
+            return say("{count} entries recorded.", count=len(self.take_in(path)))
         except JobFileRefused as refusal:
             said = str(refusal)
             raise JobFileRefused(said if path.name in said else f"{path.name}: {said}") from refusal
@@ -206,7 +215,11 @@ class HandOver(TakeIn):
         for row_id in (one, other):
             if register not in ALIKE or not self.row(register, row_id):
                 raise ChargebenchError(
-                    f"Expected a row of the register {register}; got “{row_id}”."
+                    say(
+                        "Expected a row of the register {register}; got “{row_id}”.",
+                        register=register,
+                        row_id=row_id,
+                    )
                 )
         row = ledger.decision(register, one, other, same=same, reason=reason.strip())
         payload = {"register": SAME, "id": ledger.pair_id(register, one, other), "after": row}

@@ -11,6 +11,7 @@ from chargebench.jobfile import Job, JobFile, StepTyped
 from chargebench.ledger import Entry
 from chargebench.steps import STEPS, Field
 from chargebench.steps.form import Asks
+from chargebench.words import say
 
 _STEPS = ("step-signed", "step-not-needed", "follow-up")
 
@@ -43,7 +44,12 @@ class JobFiles(Content):
         register: dict[str, dict[str, Mapping[str, str]]] = {}
         for name, row_id in sorted(named):
             register.setdefault(name, {})[row_id] = self.row(name, row_id)
-        about = f"{row.number} {self._title(row.equipment)}, from {self.shop['name']}"
+        about = say(
+            "{number} {title}, from {name}",
+            number=row.number,
+            title=self._title(row.equipment),
+            name=self.shop["name"],
+        )
         return jobfile.write(JobFile(about=about, register=register, job=content))
 
     def write_job_files(self, folder: Path, jobs: Iterable[str]) -> tuple[Path, ...]:
@@ -62,7 +68,9 @@ class JobFiles(Content):
                 path.write_bytes(self.job_file(job))
                 written.append(path)
         except OSError as problem:
-            raise ExportRefused(f"Expected a folder that can be written; {problem}.") from problem
+            raise ExportRefused(
+                say("Expected a folder that can be written; {problem}.", problem=problem)
+            ) from problem
         return tuple(written)
 
 

@@ -20,6 +20,7 @@ from chargebench.ledger import Entry
 from chargebench.steps import STEPS, Case, Typed, answer, safety_list
 from chargebench.steps.taken import checked
 from chargebench.units import Reading, shown
+from chargebench.words import joined, say
 
 AFTER_CLOSING = "follow_up"
 REST_ON_GAS = ("pressure_test", "weigh_in")
@@ -33,7 +34,11 @@ class Jobs(Corrections):
     ) -> str:
         """Open a job on an equipment; its id."""
         if not self.row("equipment", equipment):
-            raise ChargebenchError(f"Expected an equipment of the register; got “{equipment}”.")
+            raise ChargebenchError(
+                say(
+                    "Expected an equipment of the register; got “{equipment}”.", equipment=equipment
+                )
+            )
         entry = self._post(
             "job-opened",
             {"equipment": equipment, "reason": reason},
@@ -135,8 +140,12 @@ class Jobs(Corrections):
         case = replace(self._with(self._case(job), step, answer(STEPS[step], typed)), today=on)
         if step in case.signed and step != AFTER_CLOSING:
             raise PostingRefused(
-                f"{STEPS[step].title} is signed already (entry {case.signed[step].number}); "
-                "reverse it with a reason to record it again."
+                say(
+                    "{title} is signed already (entry {number}); reverse it with a reason "
+                    "to record it again.",
+                    title=STEPS[step].title,
+                    number=case.signed[step].number,
+                )
             )
         self._refuse_unready(case, step)
         worked = steps.work_out(case, step)
@@ -169,7 +178,10 @@ class Jobs(Corrections):
     def _refuse_unready(self, case: Case, step: str) -> None:
         answers = case.step(step)
         fields = dict(answers.refusals)
-        fields |= {path: f"Expected {label.lower()}." for path, label in answers.missing.items()}
+        fields |= {
+            path: say("Expected {label}.", label=label.lower())
+            for path, label in answers.missing.items()
+        }
         fields |= steps.refusals(case, step)
         if fields:
             raise StepRefused(STEPS[step].title, fields)
@@ -181,7 +193,7 @@ class Jobs(Corrections):
         if not reason.strip():
             raise ChargebenchError("Expected a reason why this step is not needed.")
         if step in self._case(job).signed:
-            raise PostingRefused(f"{STEPS[step].title} is recorded already.")
+            raise PostingRefused(say("{title} is recorded already.", title=STEPS[step].title))
         entry = self._post(
             "step-not-needed",
             {"step": step, "reason": reason.strip()},
@@ -199,8 +211,10 @@ class Jobs(Corrections):
         ]
         if waiting:
             raise PostingRefused(
-                "Expected every step signed or set aside before closing; open: "
-                f"{', '.join(waiting)}."
+                say(
+                    "Expected every step signed or set aside before closing; open: {waiting}.",
+                    waiting=joined(", ", waiting),
+                )
             )
         entry = self._post(
             "job-closed",

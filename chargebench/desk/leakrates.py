@@ -13,6 +13,7 @@ from chargebench.errors import StepRefused
 from chargebench.ledger import Reader
 from chargebench.reports import LeakRateLine
 from chargebench.steps import REGISTERS, Typed
+from chargebench.words import say
 
 METHOD, WHY = "leak_method", "leak_method_why"
 
@@ -130,9 +131,11 @@ class LeakRates(StockTakes):
             limit = line.threshold_pct or 0.0
             over = [name for name, rate in rates.items() if (rate or 0.0) > limit]
             if over:
-                refusals[METHOD] = (
-                    f"{line.name} is over its threshold by the {over[0]} method. The method may "
-                    "change only while every appliance of the site is below by both."
+                refusals[METHOD] = say(
+                    "{name} is over its threshold by the {over} method. The method may "
+                    "change only while every appliance of the site is below by both.",
+                    name=line.name,
+                    over=over[0],
                 )
             shown = {name: f"{rate:.2f} %" for name, rate in rates.items() if rate is not None}
             results.append({"equipment": line.equipment_id, "under": line.regulation} | shown)

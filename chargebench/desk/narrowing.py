@@ -9,6 +9,7 @@ from chargebench.errors import ChargebenchError
 from chargebench.ledger import Filters
 from chargebench.reports import AuditContent, ChangeRecord, JobRecord, Selection, StockRecord
 from chargebench.steps import REGISTERS, STOCK, answer, stock
+from chargebench.words import say
 
 _ACTS = {kind: act for act, kind in stock.KINDS.items()}
 
@@ -37,7 +38,14 @@ class Narrowing(Records):
         ):
             if value and value not in known:
                 listed = ", ".join(sorted(known - {""})) or "none yet"
-                raise ChargebenchError(f"Expected {what} on record ({listed}); got “{value}”.")
+                raise ChargebenchError(
+                    say(
+                        "Expected {what} on record ({listed}); got “{value}”.",
+                        what=what,
+                        listed=listed,
+                        value=value,
+                    )
+                )
         if not (filters.equipment or filters.refrigerant or person):
             return Selection()
         names = self.reading.names()
@@ -142,7 +150,9 @@ class Narrowing(Records):
             if entry.kind == "reversal":
                 undone = self.reading.entry(payload["reverses"])
                 said = f"{undone.kind} {undone.payload.get('step', '')}".strip()
-                about = f"entry {undone.bench}-{undone.number}"
+                about = say(
+                    "entry {bench}-{undone_number}", bench=undone.bench, undone_number=undone.number
+                )
                 yield ChangeRecord(*head, "taken back", about, said, reason=payload["reason"])
                 continue
             about = f"{payload['register']}:{payload['id']}"

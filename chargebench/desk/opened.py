@@ -12,6 +12,7 @@ from chargebench.ledger import Ledger, Place, Reader
 from chargebench.rules import RuleSet
 from chargebench.steps import REGISTERS, Typed, answer
 from chargebench.units import System
+from chargebench.words import say
 
 SHOP_ID = "shop"
 
@@ -201,7 +202,11 @@ class Opened:
                 self._ruled = (
                     chosen,
                     rules.load(chosen[0]),
-                    f"The shop's rule file does not count: {refusal} {chosen[0]} counts alone.",
+                    say(
+                        "The shop's rule file does not count: {refusal} {chosen} counts alone.",
+                        refusal=refusal,
+                        chosen=chosen[0],
+                    ),
                 )
         return self._ruled
 
@@ -251,14 +256,19 @@ def refuse_incomplete(register: str, typed: Typed, folder: Path) -> None:
     """Refuse a register's form that has wrong or missing fields."""
     answers = answer(REGISTERS[register], typed)
     fields = dict(answers.refusals)
-    fields |= {path: f"Expected {label.lower()}." for path, label in answers.missing.items()}
+    fields |= {
+        path: say("Expected {label}.", label=label.lower())
+        for path, label in answers.missing.items()
+    }
     if register == "shop" and typed.get("rule_set"):
         try:
             chosen_rules(typed, folder)
         except RuleSetRefused as refusal:
             known = str(typed["rule_set"]).strip() in rules.names()
             fields["rule_file" if known else "rule_set"] = (
-                str(refusal) if known else f"Expected one of: {', '.join(rules.names())}."
+                str(refusal)
+                if known
+                else say("Expected one of: {names}.", names=", ".join(rules.names()))
             )
     if fields:
         raise StepRefused(REGISTERS[register].title, fields)

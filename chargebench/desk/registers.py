@@ -11,6 +11,7 @@ from chargebench.desk.signing import Signing
 from chargebench.errors import ChargebenchError
 from chargebench.ledger import Reader
 from chargebench.steps import REGISTERS, Answers, Typed, answer
+from chargebench.words import say
 
 PREFIXES = {"site": "L", "equipment": "E", "cylinder": "C", "person": "P", "instrument": "I"}
 ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,39}")
@@ -109,8 +110,10 @@ class Registers(Signing):
         row_id = row_id or self.next_id(register)
         if not ID.fullmatch(row_id):
             raise ChargebenchError(
-                "Expected an id of letters, digits, dots and dashes, such as "
-                f"{self.next_id(register) if register != 'shop' else 'shop'}."
+                say(
+                    "Expected an id of letters, digits, dots and dashes, such as {next_id}.",
+                    next_id=self.next_id(register) if register != "shop" else "shop",
+                )
             )
         row = as_row(typed)
         if register == "person":

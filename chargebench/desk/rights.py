@@ -7,6 +7,8 @@ from collections.abc import Mapping
 from enum import StrEnum
 from types import MappingProxyType
 
+from chargebench.words import joined, say
+
 Row = Mapping[str, str]
 
 
@@ -71,14 +73,19 @@ def refusal(act: Act, person: str, people: Mapping[str, Row]) -> str:
     if not people:
         return ""  # a shop whose first person is about to be taken in
     if person not in people:
-        return f"“{person}” is not in the register of people; choose somebody who is."
+        return say(
+            "“{person}” is not in the register of people; choose somebody who is.", person=person
+        )
     if act in acts(person, people):
         return ""
     who = [row.get("name", key) for key, row in people.items() if act in acts(key, people)]
     name, mine = people[person].get("name", person), role(people[person])
-    return (
-        f"{name} is {_CALLED.get(mine, mine)} and may not {act}. "
-        f"Expected {' or '.join(who) or 'somebody of the shop'}."
+    return say(
+        "{name} is {mine} and may not {act}. Expected {who}.",
+        name=name,
+        mine=_CALLED.get(mine, mine),
+        act=act,
+        who=joined(" or ", who) or "somebody of the shop",
     )
 
 

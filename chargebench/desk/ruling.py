@@ -7,6 +7,7 @@ from chargebench.desk.opened import chosen_rules
 from chargebench.errors import RuleSetRefused
 from chargebench.rules import RuleSet
 from chargebench.steps import Typed
+from chargebench.words import say
 
 
 def rules_said(typed: Typed, folder: Path) -> tuple[str, str]:
@@ -27,10 +28,16 @@ def rules_words(rule_set: RuleSet) -> str:
     """Title, jurisdiction, edition, effective date, and how many figures are not verified."""
     figures = rules.figures(rule_set)
     unverified = sum(figure.unverified for figure in figures)
-    return (
-        f"{rule_set.title}. Jurisdiction: {rule_set.jurisdiction}. Edition {rule_set.edition}, "
-        f"in effect from {rule_set.effective}. Of its {len(figures)} figures {unverified} are not "
-        "checked at their source; they are marked so wherever they decide."
+    return say(
+        "{rule_set}. Jurisdiction: {jurisdiction}. Edition {edition}, in effect "
+        "from {effective}. Of its {count} figures {unverified} are not checked "
+        "at their source; they are marked so wherever they decide.",
+        rule_set=rule_set.title,
+        jurisdiction=rule_set.jurisdiction,
+        edition=rule_set.edition,
+        effective=rule_set.effective,
+        count=len(figures),
+        unverified=unverified,
     )
 
 

@@ -6,6 +6,7 @@ from chargebench import jobfile
 from chargebench.desk.export import Desk
 from chargebench.errors import JobFileRefused
 from chargebench.resource import sample_jobs
+from chargebench.words import say
 
 
 def open_or_build(path: Path) -> Desk:
@@ -25,7 +26,9 @@ def build(path: Path) -> Desk:
     content = jobfile.read(first)
     people = content.register.get("person", {})
     if content.shop is None or not people:
-        raise JobFileRefused(f"{first.name}: expected the shop and its people in the first file.")
+        raise JobFileRefused(
+            say("{first}: expected the shop and its people in the first file.", first=first.name)
+        )
     person_id, person = next(iter(people.items()))
     desk = Desk.create(path, content.shop, person, person_id=person_id)
     try:

@@ -18,6 +18,7 @@ from chargebench.reports import CylinderLine
 from chargebench.rules import ChecklistLine, RuleSet
 from chargebench.steps import STOCK, Answers, Typed, answer, fill, safety_list, stock
 from chargebench.units import Quantity, System, from_mg, mg
+from chargebench.words import say
 
 
 class Stock(JobList):
@@ -117,7 +118,10 @@ class Stock(JobList):
         answers = answer(STOCK[act], typed)
         shelf = self._shelf()
         fields = dict(answers.refusals)
-        fields |= {path: f"Expected {label.lower()}." for path, label in answers.missing.items()}
+        fields |= {
+            path: say("Expected {label}.", label=label.lower())
+            for path, label in answers.missing.items()
+        }
         if not fields:
             fields |= stock.refusals(act, answers, shelf)
         if fields:

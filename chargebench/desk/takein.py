@@ -13,6 +13,7 @@ from chargebench.errors import (
 )
 from chargebench.jobfile import Job, JobFile, StepTyped
 from chargebench.ledger import Entry
+from chargebench.words import say
 
 
 class TakeIn(JobFiles):
@@ -31,7 +32,9 @@ class TakeIn(JobFiles):
         """
         content = jobfile.read(path)
         if self._taken_in(content.sha256):
-            raise JobFileRefused(f"{path.name} was taken in before; nothing was recorded again.")
+            raise JobFileRefused(
+                say("{path} was taken in before; nothing was recorded again.", path=path.name)
+            )
         signer = self.person
         before = self.reading.head()[0]
         try:
@@ -83,8 +86,12 @@ class TakeIn(JobFiles):
             self.save_row(register, row_id, row)
         elif any(known.get(key) != text for key, text in row.items()):
             raise JobFileRefused(
-                f"register.{register}.{row_id}: this shop has other words for {row_id}; give it "
-                "another id, or make both the same."
+                say(
+                    "register.{register}.{row_id}: this shop has other words for {row_id}; "
+                    "give it another id, or make both the same.",
+                    register=register,
+                    row_id=row_id,
+                )
             )
 
     def _take_job(self, job: Job) -> None:
@@ -95,7 +102,14 @@ class TakeIn(JobFiles):
             try:
                 self._take_step(job_id, step)
             except (ChargebenchError, PostingRefused) as refusal:
-                raise JobFileRefused(f"job.steps[{number}] ({step.step}): {refusal}") from refusal
+                raise JobFileRefused(
+                    say(
+                        "job.steps[{number}] ({step}): {refusal}",
+                        number=number,
+                        step=step.step,
+                        refusal=refusal,
+                    )
+                ) from refusal
         if job.closed_at is not None:
             self.person = job.by
             self.close_job(job_id, happened_at=job.closed_at)

@@ -53,7 +53,11 @@ class _Known:
 
     def row(self, register: str, key: str, place: Place) -> None:
         if key not in self.register.get(register, {}):
-            place.refuse(f"Expected a row “{key[:ID_LONGEST]}” in register.{register}.")
+            place.refuse(
+                "Expected a row “{key}” in register.{register}.",
+                key=key[:ID_LONGEST],
+                register=register,
+            )
 
     def rows_named(self, form: Form | Field, typed: Typed, place: Place) -> None:
         """Refuse ids in typed text that the file has no row for."""
@@ -88,7 +92,7 @@ def _register(value: Any, place: Place) -> dict[str, dict[str, Typed]]:
         site = row.get("site", "")
         if isinstance(site, str) and site.strip() and site.strip() not in register.get("site", {}):
             place.at("equipment").at(key).at("site").refuse(
-                f"Expected a row “{site.strip()[:ID_LONGEST]}” in register.site."
+                "Expected a row “{site}” in register.site.", site=site.strip()[:ID_LONGEST]
             )
     return register
 
@@ -144,9 +148,11 @@ def _order(job: Job, place: Place) -> None:
         if late and each.step not in AFTER_CLOSING:
             here.at("happened_at").refuse("Expected a time before the job was closed.")
         if each.step in seen and not each.again:
-            here.refuse(f"“{each.step}” stands a second time; say in “again” why it was repeated.")
+            here.refuse(
+                "“{step}” stands a second time; say in “again” why it was repeated.", step=each.step
+            )
         if each.step not in seen and each.again:
-            here.at("again").refuse(f"“{each.step}” was not done before in this job.")
+            here.at("again").refuse("“{step}” was not done before in this job.", step=each.step)
         seen.add(each.step)
 
 
@@ -183,7 +189,7 @@ def _one_of(value: Any, forms: Mapping[str, Form], place: Place) -> Form | None:
     if isinstance(value, str) and value in forms:
         return forms[value]
     got = f"“{value[:ID_LONGEST]}”" if isinstance(value, str) else named(value)
-    place.refuse(f"Expected one of: {', '.join(forms)}; got {got}.")
+    place.refuse("Expected one of: {forms}; got {got}.", forms=", ".join(forms), got=got)
     return None
 
 

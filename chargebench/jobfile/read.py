@@ -10,6 +10,7 @@ from chargebench.jobfile.model import VERSION, JobFile
 from chargebench.jobfile.shape import Place
 from chargebench.jobfile.text import SIZE_MOST, too_large, tree
 from chargebench.jobfile.upgrade import UPGRADES
+from chargebench.words import joined, say
 
 __all__ = ["SIZE_MOST", "read"]
 SHOWN_MOST = 20
@@ -31,7 +32,9 @@ def read(source: Path | str | bytes) -> JobFile:
     if file is None or place.problems:
         shown = place.problems[:SHOWN_MOST]
         more = len(place.problems) - len(shown)
-        raise JobFileRefused("\n".join(shown + ([f"and {more} more."] if more else [])))
+        raise JobFileRefused(
+            joined("\n", shown + ([say("and {more} more.", more=more)] if more else []))
+        )
     return file
 
 
@@ -43,7 +46,9 @@ def _bytes(path: Path) -> bytes:
         return path.read_bytes()
     except OSError as refusal:
         reason = (refusal.strerror or "it can not be read").lower()
-        raise JobFileRefused(f"Expected a job file at {path}: {reason}.") from None
+        raise JobFileRefused(
+            say("Expected a job file at {path}: {reason}.", path=path, reason=reason)
+        ) from None
 
 
 def _current(value: Any) -> Any:
@@ -52,11 +57,17 @@ def _current(value: Any) -> Any:
         raise JobFileRefused('Expected a job file: an object that begins {"chargebench_job": 1.')
     version = value["chargebench_job"]
     if type(version) is not int or version < 1:
-        raise JobFileRefused(f"chargebench_job: Expected a version number up to {VERSION}.")
+        raise JobFileRefused(
+            say("chargebench_job: Expected a version number up to {version}.", version=VERSION)
+        )
     if version > VERSION:
         raise JobFileRefused(
-            f"chargebench_job: This file is of version {version}; this program reads up to "
-            f"version {VERSION}. Take it in with a newer chargebench."
+            say(
+                "chargebench_job: This file is of version {version}; this program reads "
+                "up to version {version_2}. Take it in with a newer chargebench.",
+                version=version,
+                version_2=VERSION,
+            )
         )
     for older in range(version, VERSION):
         value = UPGRADES[older](value)

@@ -17,6 +17,7 @@ from chargebench.steps.form import (
     Typed,
     answer,
 )
+from chargebench.words import say
 
 ID_LONGEST = 40
 
@@ -33,9 +34,10 @@ class Place:
         inside = f"[{key}]" if isinstance(key, int) else f".{key}" if self.path else key
         return Place(self.path + inside, self.problems)
 
-    def refuse(self, sentence: str) -> None:
-        """Note a problem here."""
-        self.problems.append(f"{self.path or 'file'}: {sentence}")
+    def refuse(self, sentence: str, /, **values: object) -> None:
+        """Note a problem here, as a text or a template with its values."""
+        what = say(sentence, **values) if values else sentence
+        self.problems.append(say("{place}: {what}", place=self.path or "file", what=what))
 
 
 def typed_text(value: Any, form: Form, place: Place) -> Typed | None:
@@ -48,7 +50,7 @@ def typed_text(value: Any, form: Form, place: Place) -> Typed | None:
     for path, sentence in answers.refusals.items():
         place.at(path).refuse(sentence)
     for path, label in answers.missing.items():
-        place.at(path).refuse(f"Expected {label}; nothing is there.")
+        place.at(path).refuse("Expected {label}; nothing is there.", label=label)
     return shaped
 
 
@@ -70,16 +72,20 @@ def _given(value: Any, each: Field, place: Place) -> Any:
 def known_keys(value: Any, known: Sequence[str], needed: Sequence[str], place: Place) -> bool:
     """Whether a value is an object of known keys with the needed ones; notes what is not."""
     if not isinstance(value, dict):
-        place.refuse(f"Expected an object {{...}}; got {named(value)}.")
+        place.refuse("Expected an object {{...}}; got {named}.", named=named(value))
         return False
     if twice(value):
-        place.refuse(f"“{twice(value)[:ID_LONGEST]}” stands twice.")
+        place.refuse("“{twice}” stands twice.", twice=twice(value)[:ID_LONGEST])
         return False
     unknown = [key for key in value if key not in known]
     for key in unknown:
         near = difflib.get_close_matches(key, known, n=1)
-        hint = f"; did you mean “{near[0]}”?" if near else f"; known are: {', '.join(known)}."
-        place.refuse(f"Unknown field “{key[:ID_LONGEST]}”{hint}")
+        hint = (
+            say("; did you mean “{near}”?", near=near[0])
+            if near
+            else say("; known are: {known}.", known=", ".join(known))
+        )
+        place.refuse("Unknown field “{key}”{hint}", key=key[:ID_LONGEST], hint=hint)
     missing = [key for key in needed if key not in value]
     for key in missing:
         place.at(key).refuse("Expected this field; it is missing.")
@@ -98,10 +104,10 @@ def an_object(value: Any, place: Place) -> dict[str, Any]:
 def a_list(value: Any, place: Place, most: int) -> list[Any]:
     """A list of at most so many items; empty with the problem noted."""
     if not isinstance(value, list):
-        place.refuse(f"Expected a list [...]; got {named(value)}.")
+        place.refuse("Expected a list [...]; got {named}.", named=named(value))
         return []
     if len(value) > most:
-        place.refuse(f"Expected at most {most} lines; got {len(value)}.")
+        place.refuse("Expected at most {most} lines; got {count}.", most=most, count=len(value))
         return []
     return value
 
@@ -109,15 +115,19 @@ def a_list(value: Any, place: Place, most: int) -> list[Any]:
 def a_text(value: Any, place: Place, longest: int, *, such_as: str = "") -> str:
     """Text that can be seen; empty with the problem noted."""
     if not isinstance(value, str):
-        example = f", such as “{such_as}”" if such_as else ""
-        place.refuse(f"Expected text in quotes{example}; got {named(value)}.")
+        example = say(", such as “{such_as}”", such_as=such_as) if such_as else ""
+        place.refuse(
+            "Expected text in quotes{example}; got {named}.", example=example, named=named(value)
+        )
         return ""
     if len(value) > longest:
-        place.refuse(f"Expected at most {longest} characters; got {len(value)}.")
+        place.refuse(
+            "Expected at most {longest} characters; got {count}.", longest=longest, count=len(value)
+        )
         return ""
     odd = odd_character(value)
     if odd:
-        place.refuse(f"Expected text that can be seen; it holds the character {odd}.")
+        place.refuse("Expected text that can be seen; it holds the character {odd}.", odd=odd)
         return ""
     return value
 
@@ -130,7 +140,7 @@ def named(value: Any) -> str:
         case bool():
             return "true" if value else "false"
         case int() | float():
-            return f"the number {value:g}"
+            return say("the number {value:g}", value=value)
         case str():
             return "text"
         case list():
@@ -148,7 +158,8 @@ def a_time(value: Any, place: Place) -> datetime | None:
     if when is None or when.tzinfo is None:
         got = f"“{value[:ID_LONGEST]}”" if isinstance(value, str) else named(value)
         place.refuse(
-            f"Expected a date and time with its zone, such as 2026-03-04T08:10-05:00; got {got}."
+            "Expected a date and time with its zone, such as 2026-03-04T08:10-05:00; got {got}.",
+            got=got,
         )
         return None
     return when

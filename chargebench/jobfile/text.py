@@ -6,6 +6,7 @@ import unicodedata
 from typing import Any
 
 from chargebench.errors import JobFileRefused
+from chargebench.words import say
 
 SIZE_MOST = 2_000_000  # bytes; a long job with a hundred readings is under 50 000
 DEEPEST = 8  # job > steps > step > typed > lines > line, and the file itself, with one to spare
@@ -27,8 +28,10 @@ def tree(content: bytes) -> Any:
         text = content.decode("utf-8-sig")
     except UnicodeDecodeError as refusal:
         raise JobFileRefused(
-            f"{_at(content, refusal.start)}: Expected text in UTF-8; this byte is not. "
-            "Save the file again as UTF-8."
+            say(
+                "{at}: Expected text in UTF-8; this byte is not. Save the file again as UTF-8.",
+                at=_at(content, refusal.start),
+            )
         ) from None
     _refuse_deep(content)
     try:
@@ -42,9 +45,11 @@ def tree(content: bytes) -> Any:
 def too_large(size: int) -> JobFileRefused:
     """The refusal of a file that is larger than any job."""
     return JobFileRefused(
-        f"Expected a job file of at most {SIZE_MOST:_} bytes; this one has {size:_}.".replace(
-            "_", " "
-        )
+        say(
+            "Expected a job file of at most {size_most:_} bytes; this one has {size:_}.",
+            size_most=SIZE_MOST,
+            size=size,
+        ).replace("_", " ")
     )
 
 
@@ -77,8 +82,11 @@ def _refuse_deep(content: bytes) -> None:
             depth -= 1
         if depth > DEEPEST:
             raise JobFileRefused(
-                f"{_at(content, match.start())}: Nested more than {DEEPEST} levels deep; "
-                "no job file needs that."
+                say(
+                    "{at}: Nested more than {deepest} levels deep; no job file needs that.",
+                    at=_at(content, match.start()),
+                    deepest=DEEPEST,
+                )
             )
 
 
@@ -104,12 +112,19 @@ def _integer(digits: str) -> int:
 def _not_json(text: str, refusal: json.JSONDecodeError) -> JobFileRefused:
     if refusal.pos >= len(text.rstrip()) or refusal.msg.startswith("Unterminated string"):
         return JobFileRefused(
-            f"line {refusal.lineno}: The file ends in the middle; it was cut short. "
-            "Copy it again from where it came from."
+            say(
+                "line {lineno}: The file ends in the middle; it was cut short. Copy it "
+                "again from where it came from.",
+                lineno=refusal.lineno,
+            )
             if text.strip()
             else "Expected a job file; this file is empty."
         )
     return JobFileRefused(
-        f"line {refusal.lineno}, character {refusal.colno}: This is not JSON; "
-        "look for a missing comma, quote or bracket."
+        say(
+            "line {lineno}, character {colno}: This is not JSON; look for a missing "
+            "comma, quote or bracket.",
+            lineno=refusal.lineno,
+            colno=refusal.colno,
+        )
     )

@@ -15,6 +15,7 @@ from sqlalchemy.exc import DBAPIError
 from chargebench.errors import ShopFileRefused, StorageRefused
 from chargebench.ledger import backup, dialect, schema, sqlite
 from chargebench.ledger.entry import now_text
+from chargebench.words import joined, say
 
 OPEN, RESTORED = "open_since", "restored_at"  # keys of what a file says of itself
 Identity = tuple[int, int]
@@ -38,9 +39,13 @@ def check_there(path: Path, opened: Identity) -> None:
         return
     what = "is gone" if now is None else "is another file now"
     raise StorageRefused(
-        f"Nothing was recorded: {path} {what}. A drive was taken away, or a tool that keeps "
-        "folders the same replaced it. Leave what is typed on the screen, put the file back, and "
-        "open the shop again."
+        say(
+            "Nothing was recorded: {path} {what}. A drive was taken away, or a tool "
+            "that keeps folders the same replaced it. Leave what is typed on the "
+            "screen, put the file back, and open the shop again.",
+            path=path,
+            what=what,
+        )
     )
 
 
@@ -54,10 +59,14 @@ def check_whole(path: Path, connection: Connection, *, had_wal: bool) -> None:
     said = _about(connection)
     if OPEN in said and not had_wal:
         raise ShopFileRefused(
-            f"{path} was copied while it was open, without {path.name}-wal, which belongs beside "
-            "it and may hold what was recorded last. Put that file beside it; or restore the "
-            "newest backup; or go on with what is here and in the backups, in a new file: "
-            "chargebench rescue --shop OLD --out NEW"
+            say(
+                "{path} was copied while it was open, without {path_2}-wal, which "
+                "belongs beside it and may hold what was recorded last. Put that file "
+                "beside it; or restore the newest backup; or go on with what is here and "
+                "in the backups, in a new file: chargebench rescue --shop OLD --out NEW",
+                path=path,
+                path_2=path.name,
+            )
         )
     newest = next(iter(backup.backups(path)), None)
     if newest is None:
@@ -69,9 +78,15 @@ def check_whole(path: Path, connection: Connection, *, had_wal: bool) -> None:
     here = connection.execute(select(func.coalesce(func.sum(schema.head.c.number), 0))).scalar_one()
     if here < entries:
         raise ShopFileRefused(
-            f"{path} holds {here} entries, its backup {newest.name} holds {entries}: an older "
-            "copy was put in its place. Restore that backup; or bring what is in both into a new "
-            "file: chargebench rescue --shop OLD --out NEW"
+            say(
+                "{path} holds {here} entries, its backup {newest} holds {entries}: an "
+                "older copy was put in its place. Restore that backup; or bring what is "
+                "in both into a new file: chargebench rescue --shop OLD --out NEW",
+                path=path,
+                here=here,
+                newest=newest.name,
+                entries=entries,
+            )
         )
 
 
@@ -133,22 +148,29 @@ def _apart(other: Path, connection: Connection, copy: Connection) -> list[str]:
         and _hash_at(connection, bench, both) != _hash_at(copy, bench, both)
     ]
     if parted:
-        said = (
-            f"{other.name} beside this file is a copy of this shop in which work went on by itself "
-            f"(bench {', '.join(parted)}). Nothing recorded there since is here. Keep it, look it "
-            "through, and record here what is missing."
+        said = say(
+            "{other} beside this file is a copy of this shop in which work went on "
+            "by itself (bench {parted}). Nothing recorded there since is here. Keep "
+            "it, look it through, and record here what is missing.",
+            other=other.name,
+            parted=", ".join(parted),
         )
         return [said]
     more = [
-        f"{number - here.get(bench, 0)} further entries of bench {bench}"
+        say(
+            "{number} further entries of bench {bench}",
+            number=number - here.get(bench, 0),
+            bench=bench,
+        )
         for bench, number in sorted(there.items())
         if number > here.get(bench, 0)
     ]
     if more:
-        said = (
-            f"{other.name} beside this file is a later copy of this shop, with "
-            f"{' and '.join(more)}. Before anything is recorded here, go back to that file as to a "
-            "backup."
+        said = say(
+            "{other} beside this file is a later copy of this shop, with {more}. "
+            "Before anything is recorded here, go back to that file as to a backup.",
+            other=other.name,
+            more=joined(" and ", more),
         )
         return [said]
     return []

@@ -10,6 +10,7 @@ from sqlalchemy import Connection, func, select
 
 from chargebench.errors import ShopFileRefused
 from chargebench.ledger import schema, sqlite
+from chargebench.words import say
 
 KEEP = 10
 ROTATED = re.compile(r"\d{8}T\d{12}Z-entry-(\d+)\.chargebench")
@@ -53,7 +54,9 @@ def write(connection: Connection, target: Path) -> Path:
         settle_folder(target.parent)
     except (OSError, *sqlite.ERRORS) as problem:
         reason = getattr(problem, "strerror", None) or sqlite.says(problem) or str(problem)
-        raise ShopFileRefused(f"The backup {target} can not be written: {reason}.") from problem
+        raise ShopFileRefused(
+            say("The backup {target} can not be written: {reason}.", target=target, reason=reason)
+        ) from problem
     finally:
         with suppress(OSError):
             remove(half)
@@ -66,8 +69,12 @@ def _folder(path: Path) -> Path:
         folder.mkdir(exist_ok=True)
     except OSError as problem:
         raise ShopFileRefused(
-            f"The folder {folder} for backups can not be made: {problem.strerror}. "
-            "Move the shop file to a folder you may write in."
+            say(
+                "The folder {folder} for backups can not be made: {strerror}. Move the "
+                "shop file to a folder you may write in.",
+                folder=folder,
+                strerror=problem.strerror,
+            )
         ) from problem
     return folder
 

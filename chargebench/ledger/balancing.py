@@ -9,6 +9,7 @@ from chargebench.errors import Overdrawn, WrongRefrigerant
 from chargebench.ledger import dialect, projection, sameness, schema
 from chargebench.ledger.entry import Transfer, mass_words
 from chargebench.ledger.prepared import Prepared
+from chargebench.words import say
 
 _GAIN = ["place", "refrigerant", "mass_mg"]
 _OTHERS = Prepared(
@@ -46,9 +47,15 @@ def move_checked(
     for place, refrigerant, gain, left in move(connection, gains):
         if gain < 0 and place.startswith("cylinder:") and left < -allowed.get(place, 0):
             raise Overdrawn(
-                f"Cylinder {place.removeprefix('cylinder:')} holds {mass_words(left - gain)} of "
-                f"{refrigerant} by the book; {mass_words(-gain)} was to be taken. "
-                "Put the cylinder on the scale, or correct the amount."
+                say(
+                    "Cylinder {removeprefix} holds {mass_words} of {refrigerant} by the "
+                    "book; {mass_words_2} was to be taken. Put the cylinder on the scale, "
+                    "or correct the amount.",
+                    removeprefix=place.removeprefix("cylinder:"),
+                    mass_words=mass_words(left - gain),
+                    refrigerant=refrigerant,
+                    mass_words_2=mass_words(-gain),
+                )
             )
     for place, refrigerant in filled:
         check_content(connection, place, refrigerant)
@@ -94,12 +101,25 @@ def check_content(connection: Connection, place: str, refrigerant: str) -> None:
     registered = row.get("refrigerant") or refrigerant
     if registered != refrigerant:
         raise WrongRefrigerant(
-            f"Cylinder {cylinder} is registered for {registered}; {refrigerant} does not go into "
-            "it. Choose another cylinder, or register this one as mixed waste."
+            say(
+                "Cylinder {cylinder} is registered for {registered}; {refrigerant} does "
+                "not go into it. Choose another cylinder, or register this one as mixed "
+                "waste.",
+                cylinder=cylinder,
+                registered=registered,
+                refrigerant=refrigerant,
+            )
         )
     other = _OTHERS.run(connection, {"place_is": place, "refrigerant_is": refrigerant}).first()
     if other is not None:
         raise WrongRefrigerant(
-            f"Cylinder {cylinder} holds {mass_words(other[1])} of {other[0]}; {refrigerant} does "
-            "not go into it. Choose another cylinder, or register this one as mixed waste."
+            say(
+                "Cylinder {cylinder} holds {mass_words} of {other}; {refrigerant} does "
+                "not go into it. Choose another cylinder, or register this one as mixed "
+                "waste.",
+                cylinder=cylinder,
+                mass_words=mass_words(other[1]),
+                other=other[0],
+                refrigerant=refrigerant,
+            )
         )

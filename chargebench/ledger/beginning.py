@@ -9,6 +9,7 @@ from chargebench.ledger import backup, chainfile, sqlite
 from chargebench.ledger.book import Ledger
 from chargebench.ledger.entry import NewEntry
 from chargebench.ledger.place import Place, place_of
+from chargebench.words import say
 
 
 def begin(
@@ -37,11 +38,16 @@ def begin(
         head = file.head
     if not head.for_bench:
         raise ChainFileRefused(
-            f"{source.name} was not made to begin a bench. At the shop, hand over for a new "
-            "bench: that gives it a letter of its own."
+            say(
+                "{source} was not made to begin a bench. At the shop, hand over for a "
+                "new bench: that gives it a letter of its own.",
+                source=source.name,
+            )
         )
     if path.exists():
-        raise ShopFileRefused(f"{path} is there already. Open it, or choose another name.")
+        raise ShopFileRefused(
+            say("{path} is there already. Open it, or choose another name.", path=path)
+        )
     half = path.with_name(path.name + ".begun")
     backup.remove(half)
     try:

@@ -20,6 +20,7 @@ from typing import Any, BinaryIO
 import msgspec
 
 from chargebench.errors import ChainFileRefused, PostingRefused
+from chargebench.ledger.chainlines import Chain, End, EntryLine, Head
 from chargebench.ledger.entry import (
     FORMAT,
     GENESIS,
@@ -30,6 +31,7 @@ from chargebench.ledger.entry import (
     payload_text,
 )
 from chargebench.ledger.shopfile import BENCH
+from chargebench.words import say
 
 VERSION = 1
 LINE_MOST = 2_000_000  # bytes; as much as a whole job file may have
@@ -40,49 +42,12 @@ TEXT_MOST = 1_000  # characters of an id, a kind, a name
 BEGINS = b'{"chargebench_chain":'
 _HASH = re.compile(r"[0-9a-f]{64}")
 _UNREADABLE = (msgspec.MsgspecError, ValueError, TypeError, RecursionError, PostingRefused)
-_AT_MOST = f"A line of a chain file has at most {LINE_MOST} bytes and {PARTS_MOST} brackets."
+_AT_MOST = say(
+    "A line of a chain file has at most {line_most} bytes and {parts_most} brackets.",
+    line_most=LINE_MOST,
+    parts_most=PARTS_MOST,
+)
 _COPY = "Copy it again from where it came from, without opening it in an editor."
-
-
-class Chain(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """Which entries of a bench are in a file, the hash they follow, and that of the last."""
-
-    bench: str
-    first: int
-    last: int
-    previous_hash: str
-    hash: str
-
-
-class Head(msgspec.Struct, frozen=True, forbid_unknown_fields=True, omit_defaults=True):
-    """The first line: whose entries these are."""
-
-    chargebench_chain: int
-    shop: str
-    bench: str  # that wrote the file
-    made_at: str
-    chains: tuple[Chain, ...]
-    for_bench: str = ""  # the letter of the further bench this file is to begin
-
-    @property
-    def entries(self) -> int:
-        """How many entries the file holds."""
-        return sum(chain.last - chain.first + 1 for chain in self.chains)
-
-
-class EntryLine(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """A hash and the bytes it is of."""
-
-    hash: str
-    entry: msgspec.Raw
-
-
-class End(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
-    """The last line: a file without it was cut short."""
-
-    end: int  # how many entries there were
-
-
 _Line = tuple[str, str, str, int, str]
 _Stored = tuple[int, str, str, int, str, str | None, str, str, str, msgspec.Raw, list[_Line]]
 _ENCODER = msgspec.json.Encoder()
@@ -108,14 +73,16 @@ class Signed:
     @property
     def called(self) -> str:
         """How a refusal names it."""
-        return f"entry {self.number} of bench {self.bench}"
+        return say("entry {number} of bench {bench}", number=self.number, bench=self.bench)
 
 
 def line(value: Head | EntryLine | End) -> bytes:
     """A line of a chain file; refused where it would be more than one may be."""
     written = _ENCODER.encode(value) + b"\n"
     if not _fits(written):
-        raise ChainFileRefused(f"An entry is too large to be handed over. {_AT_MOST}")
+        raise ChainFileRefused(
+            say("An entry is too large to be handed over. {at_most}", at_most=_AT_MOST)
+        )
     return written
 
 
@@ -131,12 +98,14 @@ def opened(source: Path | BinaryIO) -> Iterator["ChainFile"]:
         yield ChainFile(source)
         return
     if source.exists() and not source.is_file():  # a pipe would never answer
-        raise ChainFileRefused(f"Expected a chain file; {source} is none.")
+        raise ChainFileRefused(say("Expected a chain file; {source} is none.", source=source))
     try:
         stream = source.open("rb")
     except OSError as problem:
         reason = (problem.strerror or "it can not be read").lower()
-        raise ChainFileRefused(f"Expected a chain file at {source}: {reason}.") from problem
+        raise ChainFileRefused(
+            say("Expected a chain file at {source}: {reason}.", source=source, reason=reason)
+        ) from problem
     with stream:
         yield ChainFile(stream)
 
@@ -160,7 +129,11 @@ class ChainFile:
         first = self._line()
         if not first.startswith(BEGINS):
             raise ChainFileRefused(
-                f"Expected a chain file: its first line begins {BEGINS.decode()}{VERSION}."
+                say(
+                    "Expected a chain file: its first line begins {decode}{version}.",
+                    decode=BEGINS.decode(),
+                    version=VERSION,
+                )
             )
         self.head = self._head(first)
 
@@ -179,7 +152,8 @@ class ChainFile:
         for chain in self.head.chains:
             if last[chain.bench] != (chain.last, bytes.fromhex(chain.hash)):
                 raise self._refusal(
-                    f"The chain of bench {chain.bench} does not end as the head of the file says."
+                    "The chain of bench {bench} does not end as the head of the file says.",
+                    bench=chain.bench,
                 )
         end = self._exactly(_END, self._line(), "the end of the file")
         if end.end != self.head.entries:
@@ -192,20 +166,23 @@ class ChainFile:
         try:
             content = self._stream.readline(LINE_MOST + 1)
         except OSError as problem:
-            raise self._refusal(f"The file can not be read on: {problem.strerror}.") from problem
+            raise self._refusal(
+                "The file can not be read on: {strerror}.", strerror=problem.strerror
+            ) from problem
         if not _fits(content):
             raise self._refusal(_AT_MOST)
         if not content.endswith(b"\n"):
             raise ChainFileRefused(
-                f"The file ends in the middle; it was cut short. {_COPY}"
+                say("The file ends in the middle; it was cut short. {copy}", copy=_COPY)
                 if content or self._number > 1
                 else "Expected a chain file; this file is empty."
             )
         self._sha256.update(content)
         return content
 
-    def _refusal(self, says: str) -> ChainFileRefused:
-        return ChainFileRefused(f"line {self._number}: {says}")
+    def _refusal(self, says: str, /, **values: object) -> ChainFileRefused:
+        what = say(says, **values) if values else says
+        return ChainFileRefused(say("line {number}: {what}", number=self._number, what=what))
 
     def _exactly(self, decoder: msgspec.json.Decoder[Any], content: bytes, what: str) -> Any:
         """A line understood, if it is as this program writes it."""
@@ -215,15 +192,21 @@ class ChainFile:
         except _UNREADABLE:
             written = b""
         if written != content:
-            raise self._refusal(f"Expected {what}, as chargebench writes it. {_COPY}")
+            raise self._refusal(
+                "Expected {what}, as chargebench writes it. {copy}", what=what, copy=_COPY
+            )
         return value
 
     def _head(self, first: bytes) -> Head:
         version = re.match(rb"\d{1,9}", first[len(BEGINS) :])
         if version and int(version[0]) > VERSION:
             raise ChainFileRefused(
-                f"This chain file is of version {int(version[0])}; this program reads up to "
-                f"version {VERSION}. Take it in with a newer chargebench."
+                say(
+                    "This chain file is of version {int}; this program reads up to version "
+                    "{version}. Take it in with a newer chargebench.",
+                    int=int(version[0]),
+                    version=VERSION,
+                )
             )
         head: Head = self._exactly(_HEAD, first, "the head of a chain file")
         benches = [chain.bench for chain in head.chains]
@@ -252,18 +235,25 @@ class ChainFile:
                     "This entry is of a newer format. Take the file in with a newer chargebench."
                 ) from problem
             why = f": {problem}" if isinstance(problem, PostingRefused) else f". {_COPY}"
-            raise self._refusal(f"This is no entry that a bench signs{why}") from problem
+            raise self._refusal("This is no entry that a bench signs{why}", why=why) from problem
         bench, number = signed.bench, signed.number
         if bench not in last:
-            raise self._refusal(f"The head of the file names no entries of bench {bench}.")
+            raise self._refusal(
+                "The head of the file names no entries of bench {bench}.", bench=bench
+            )
         if number != last[bench][0] + 1:
             raise self._refusal(
-                f"Expected entry {last[bench][0] + 1} of bench {bench}; entry {number} stands here."
+                "Expected entry {last} of bench {bench}; entry {number} stands here.",
+                last=last[bench][0] + 1,
+                bench=bench,
+                number=number,
             )
         if as_written != content or chained(signed.previous_hash, content) != signed.hash:
             raise self._refusal(
-                f"Entry {number} of bench {bench} does not give its hash: it was changed after "
-                "it was signed, or never was."
+                "Entry {number} of bench {bench} does not give its hash: it was "
+                "changed after it was signed, or never was.",
+                number=number,
+                bench=bench,
             )
         return signed
 

@@ -12,6 +12,7 @@ import msgspec
 import uuid6
 
 from chargebench.errors import PostingRefused
+from chargebench.words import say
 
 FORMAT = 1  # of the canonical bytes; hashed with them
 GENESIS = bytes(32)  # what the first entry of a bench follows
@@ -45,15 +46,22 @@ class Transfer:
         for place in (self.source, self.target):
             if place not in FIXED_PLACES and not HELD_PLACE.fullmatch(place):
                 raise PostingRefused(
-                    f"“{place}” is not a place: a cylinder, an equipment, or one of "
-                    f"{', '.join(sorted(FIXED_PLACES))} was expected."
+                    say(
+                        "“{place}” is not a place: a cylinder, an equipment, or one of "
+                        "{fixed_places} was expected.",
+                        place=place,
+                        fixed_places=", ".join(sorted(FIXED_PLACES)),
+                    )
                 )
         if self.source == self.target:
-            raise PostingRefused(f"Both ends of the transfer are {self.source}.")
+            raise PostingRefused(say("Both ends of the transfer are {source}.", source=self.source))
         if type(self.mass_mg) is not int or not 0 <= self.mass_mg <= MASS_MG_MAX:
             raise PostingRefused(
-                f"{self.mass_mg!r} mg is not a mass that can be moved; "
-                "whole milligrams from zero to a thousand tonnes were expected."
+                say(
+                    "{mass_mg!r} mg is not a mass that can be moved; whole milligrams from "
+                    "zero to a thousand tonnes were expected.",
+                    mass_mg=self.mass_mg,
+                )
             )
         if not self.refrigerant:
             raise PostingRefused("The transfer names no refrigerant.")
@@ -117,7 +125,7 @@ def _check_plain(value: Any, depth: int) -> None:
         return
     if isinstance(value, int):
         if not -(2**63) <= value < 2**63:
-            raise PostingRefused(f"{value} is too large a number for an entry.")
+            raise PostingRefused(say("{value} is too large a number for an entry.", value=value))
     elif isinstance(value, list | tuple):
         for each in value:
             _check_plain(each, depth + 1)

@@ -10,8 +10,9 @@ from sqlalchemy import Connection, select
 
 from chargebench.errors import ChainFileRefused, ExportRefused
 from chargebench.ledger import backup, chainfile, schema
-from chargebench.ledger.chainfile import Chain, End, EntryLine, Head
+from chargebench.ledger.chainlines import Chain, End, EntryLine, Head
 from chargebench.ledger.entry import GENESIS, canonical, now_text
+from chargebench.words import say
 
 _PAGE = 500
 Progress = Callable[[int, int], None]
@@ -49,9 +50,17 @@ def chains(connection: Connection, only: str | None, first: int) -> tuple[Chain,
         before = hash_of(connection, bench, begins - 1) if 0 < begins <= last else None
         if before is None:
             raise ChainFileRefused(
-                f"Bench {bench} has entries 1 to {last} here; a number among them was expected."
+                say(
+                    "Bench {bench} has entries 1 to {last} here; a number among them was expected.",
+                    bench=bench,
+                    last=last,
+                )
                 if last
-                else f"Bench {bench} has no entries here; known are: {', '.join(known) or 'none'}."
+                else say(
+                    "Bench {bench} has no entries here; known are: {known}.",
+                    bench=bench,
+                    known=", ".join(known) or "none",
+                )
             )
         made.append(Chain(bench, begins, last, before.hex(), digest.hex()))
     if not made:
@@ -88,7 +97,7 @@ def write_file(
         Something stands there already, or it can not be written.
     """
     if path.exists():
-        raise ExportRefused(f"{path} is there already. Choose another name.")
+        raise ExportRefused(say("{path} is there already. Choose another name.", path=path))
     half = path.with_name(path.name + ".new")
     try:
         with half.open("wb") as stream:
@@ -97,7 +106,9 @@ def write_file(
         half.replace(path)
         backup.settle_folder(path.parent)
     except OSError as problem:
-        raise ExportRefused(f"{path} can not be written: {problem.strerror}.") from problem
+        raise ExportRefused(
+            say("{path} can not be written: {strerror}.", path=path, strerror=problem.strerror)
+        ) from problem
     finally:
         with suppress(OSError):
             half.unlink(missing_ok=True)

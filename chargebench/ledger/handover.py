@@ -14,9 +14,11 @@ from sqlalchemy import Connection, select
 
 from chargebench.errors import ChainFileRefused, ChainFileWaits, PostingRefused
 from chargebench.ledger import dialect, handout, posting, projection, reading, schema
-from chargebench.ledger.chainfile import Chain, ChainFile, Signed
+from chargebench.ledger.chainfile import ChainFile, Signed
+from chargebench.ledger.chainlines import Chain
 from chargebench.ledger.conflicts import Conflict, Conflicts
 from chargebench.ledger.entry import GENESIS, Entry, NewEntry
+from chargebench.words import say
 
 HANDED_OVER = "handed-over"
 _TOLD_EVERY = 200
@@ -108,15 +110,24 @@ class _Taking:
             last = self._heads.get(chain.bench, (0, GENESIS))[0]
             if chain.first > last + 1:
                 missing = (
-                    f"entry {last + 1}"
+                    "Entry {missing} of bench {bench} is missing: the file begins at {first}."
                     if chain.first == last + 2
-                    else f"entries {last + 1} to {chain.first - 1}"
+                    else "Entries {missing} to {upto} of bench {bench} are missing: the file "
+                    "begins at {first}."
                 )
                 raise ChainFileWaits(
-                    f"{missing[0].upper()}{missing[1:]} of bench {chain.bench} "
-                    f"{'is' if chain.first == last + 2 else 'are'} missing: the file begins at "
-                    f"{chain.first}. Take in the file with them first, or hand over again from "
-                    f"entry {last + 1}."
+                    say(
+                        missing,
+                        missing=last + 1,
+                        upto=chain.first - 1,
+                        bench=chain.bench,
+                        first=chain.first,
+                    )
+                    + say(
+                        " Take in the file with them first, or hand over again from entry "
+                        "{missing}.",
+                        missing=last + 1,
+                    )
                 )
             here = handout.hash_of(self._connection, chain.bench, chain.first - 1)
             if here is None or here.hex() != chain.previous_hash:
@@ -196,9 +207,13 @@ class _Taking:
 
     def _forked(self, bench: str, number: int) -> ChainFileRefused:
         return ChainFileRefused(
-            f"Entry {number} of bench {bench} is another one here than in the file: one of the two "
-            f"chains is forged, or two computers record as bench {bench}. Nothing was taken in. "
-            "Verify both, and keep this file."
+            say(
+                "Entry {number} of bench {bench} is another one here than in the file: "
+                "one of the two chains is forged, or two computers record as bench "
+                "{bench}. Nothing was taken in. Verify both, and keep this file.",
+                number=number,
+                bench=bench,
+            )
         )
 
     def _refuse_unsound(self, signed: Signed) -> None:
@@ -227,9 +242,16 @@ class _Taking:
             if here is None:
                 known = self._heads.get(bench, (0, GENESIS))[0]
                 raise ChainFileWaits(
-                    f"Bench {signed.bench} had seen entries of bench {bench} up to {last}; here "
-                    f"they are known up to {known}. Take in the chain of bench {bench} first, or "
-                    f"have bench {signed.bench} hand over every chain it knows."
+                    say(
+                        "Bench {bench} had seen entries of bench {bench_2} up to {last}; "
+                        "here they are known up to {known}. Take in the chain of bench "
+                        "{bench_2} first, or have bench {bench} hand over every chain it "
+                        "knows.",
+                        bench=signed.bench,
+                        bench_2=bench,
+                        last=last,
+                        known=known,
+                    )
                 )
             if here.hex() != digest:
                 raise self._forked(bench, last)

@@ -13,6 +13,7 @@ from sqlalchemy import Connection, select, update
 from chargebench.errors import PassphraseRefused
 from chargebench.ledger import dialect, schema
 from chargebench.ledger.entry import moment_text
+from chargebench.words import say
 
 SET = "passphrase-set"  # kind of the entry that says one was set
 SHORTEST, LONGEST = 4, 200
@@ -105,7 +106,9 @@ def seconds_left(kept: Kept, at: datetime) -> int:
 
 def wait_words(seconds: int) -> str:
     """Why a try is not looked at, and for how long."""
-    return f"Too many wrong tries. Try again in {seconds} second{'' if seconds == 1 else 's'}."
+    if seconds == 1:
+        return "Too many wrong tries. Try again in 1 second."
+    return say("Too many wrong tries. Try again in {seconds} seconds.", seconds=seconds)
 
 
 def hashed(passphrase: str) -> str:
@@ -121,7 +124,11 @@ def hashed(passphrase: str) -> str:
     plain = _plain(passphrase)
     if not SHORTEST <= len(plain) <= LONGEST:
         raise PassphraseRefused(
-            f"Expected a PIN or passphrase of {SHORTEST} to {LONGEST} characters."
+            say(
+                "Expected a PIN or passphrase of {shortest} to {longest} characters.",
+                shortest=SHORTEST,
+                longest=LONGEST,
+            )
         )
     return PasswordHasher().hash(plain)
 

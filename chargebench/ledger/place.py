@@ -5,6 +5,7 @@ from pathlib import Path
 from urllib.parse import parse_qs, quote, unquote, urlsplit
 
 from chargebench.errors import ShopFileRefused
+from chargebench.words import say
 
 SCHEMES = ("postgresql", "postgres")
 _EXPECTED = "An address such as postgresql://login@server/database was expected"
@@ -32,10 +33,14 @@ class Address:
             parts = urlsplit(text)
             port = f":{parts.port}" if parts.port else ""
         except ValueError as problem:
-            raise ShopFileRefused(f"{_EXPECTED}; this one can not be read.") from problem
+            raise ShopFileRefused(
+                say("{expected}; this one can not be read.", expected=_EXPECTED)
+            ) from problem
         database = unquote(parts.path.removeprefix("/"))
         if not database or "/" in database:
-            raise ShopFileRefused(f"{_EXPECTED}; this one names no database.")
+            raise ShopFileRefused(
+                say("{expected}; this one names no database.", expected=_EXPECTED)
+            )
         named = {key: values[-1] for key, values in parse_qs(parts.query).items()}
         host = unquote(parts.hostname or "") or named.get("host", "this computer")
         login = unquote(parts.username or "") or named.get("user", "")

@@ -16,6 +16,7 @@ from chargebench.ledger.place import Address
 from chargebench.ledger.walls import SCHEMA
 from chargebench.ledger.walls import missing_guards as missing_guards
 from chargebench.ledger.walls import put_back_guards as put_back_guards
+from chargebench.words import say
 
 # A cable that was pulled says nothing: these bound how long a bench waits before it is told.
 _PATIENCE = {
@@ -41,8 +42,11 @@ def _connect(address: Address) -> psycopg.Connection[Any]:
         given = conninfo_to_dict(address.full)
     except psycopg.ProgrammingError:
         raise ShopFileRefused(
-            f"{address} can not be read as an address; one such as "
-            "postgresql://login@server/database was expected."
+            say(
+                "{address} can not be read as an address; one such as "
+                "postgresql://login@server/database was expected.",
+                address=address,
+            )
         ) from None  # its words hold the address, and so a password
     settings: dict[str, Any] = {**_PATIENCE, **given}
     settings["options"] = f"{given.get('options') or ''} {_OPTIONS}".strip()
@@ -57,8 +61,11 @@ def _connect(address: Address) -> psycopg.Connection[Any]:
     if row[0] == "off":
         raw.close()
         raise ShopFileRefused(
-            f"The server of {address} forgets what it confirmed when the power fails (its setting "
-            "fsync is off). Have its administrator turn fsync on."
+            say(
+                "The server of {address} forgets what it confirmed when the power fails "
+                "(its setting fsync is off). Have its administrator turn fsync on.",
+                address=address,
+            )
         )
     if row[1] == "off":
         raw.execute("SET synchronous_commit TO on")
@@ -135,13 +142,21 @@ def version(connection: Connection) -> int:
     info = _raw(connection).info
     if may is None:
         raise ShopFileRefused(
-            f"There is no shop in the database {info.dbname} of {info.host}. Whoever is to own it "
-            "makes one with: chargebench make-shop."
+            say(
+                "There is no shop in the database {dbname} of {host}. Whoever is to own "
+                "it makes one with: chargebench make-shop.",
+                dbname=info.dbname,
+                host=info.host,
+            )
         )
     if not may:
         raise ShopFileRefused(
-            f"The login {info.user} is not let into the shop in {info.dbname}. The shop's owner "
-            f"lets it in with: chargebench join-shop --login {info.user}."
+            say(
+                "The login {user} is not let into the shop in {dbname}. The shop's owner "
+                "lets it in with: chargebench join-shop --login {user}.",
+                user=info.user,
+                dbname=info.dbname,
+            )
         )
     return int(connection.execute(_ABOUT, {"key_is": "schema"}).scalar_one())
 
@@ -192,7 +207,9 @@ def lacks(key: str) -> str:
             "can only be read by this login: it records for no bench. The shop's owner lets a "
             "bench in with: chargebench join-shop."
         )
-    return f"is damaged: it does not say its {key}. Have its administrator restore a backup."
+    return say(
+        "is damaged: it does not say its {key}. Have its administrator restore a backup.", key=key
+    )
 
 
 def damage(connection: Connection) -> list[str]:
@@ -200,7 +217,11 @@ def damage(connection: Connection) -> list[str]:
     failures = connection.execute(
         text("SELECT checksum_failures FROM pg_stat_database WHERE datname = current_database()")
     ).scalar()
-    return [f"the server counted {failures} pages with a wrong checksum"] if failures else []
+    return (
+        [say("the server counted {failures} pages with a wrong checksum", failures=failures)]
+        if failures
+        else []
+    )
 
 
 def _inner(problem: BaseException) -> BaseException | None:
@@ -259,4 +280,4 @@ def _refused(problem: psycopg.Error) -> str | None:
         return "a text holds a character that can not be stored (NUL). Type it again"
     lines = [line for line in str(problem).splitlines() if "FATAL:" in line]
     said = lines[-1].partition("FATAL:")[2].strip() if lines else ""
-    return f"its server refuses: {said}. Ask who looks after it" if said else None
+    return say("its server refuses: {said}. Ask who looks after it", said=said) if said else None

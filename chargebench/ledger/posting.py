@@ -23,6 +23,7 @@ from chargebench.ledger.entry import (
 )
 from chargebench.ledger.prepared import Prepared
 from chargebench.ledger.reading import one_entry
+from chargebench.words import say
 
 # Whether the entry stands already, and which ids name one thing: one question, asked at each post.
 _LOOK = Prepared(
@@ -142,8 +143,11 @@ def _same(standing: Entry, new: NewEntry) -> Entry:
         new.kind, new.job, new.transfers, wanted
     ):  # fmt: skip
         raise AlreadyRecorded(
-            f"Entry {standing.number} already stands under this id with other content; "
-            "nothing was recorded. Record a correction instead."
+            say(
+                "Entry {standing_number} already stands under this id with other "
+                "content; nothing was recorded. Record a correction instead.",
+                standing_number=standing.number,
+            )
         )
     return standing
 

@@ -13,6 +13,7 @@ from chargebench.errors import JobClosed, NotReversible, PostingRefused, Unknown
 from chargebench.ledger import dialect, sameness, schema, tally
 from chargebench.ledger.entry import OPEN_TO_CLOSED, NewEntry, payload_text
 from chargebench.ledger.prepared import Prepared
+from chargebench.words import say
 
 REGISTERS = ("shop", "site", "equipment", "cylinder", "person", "instrument")
 JOB_KINDS = ("job-opened", "job-closed", "job-reopened")
@@ -86,13 +87,13 @@ def check_opening(connection: Connection, bench: str, new: NewEntry) -> None:
     """Refuse the opening of a job, taken from another bench, that no bench could have numbered."""
     number, equipment = new.payload.get("number"), new.payload.get("equipment")
     if not isinstance(number, str) or not re.fullmatch(rf"{bench}-[0-9]{{1,12}}", number):
-        raise UnknownJob(f"A job number that begins with {bench}- was expected.")
+        raise UnknownJob(say("A job number that begins with {bench}- was expected.", bench=bench))
     if not isinstance(equipment, str) or new.job is None:
         raise UnknownJob("A job is opened on an equipment.")
     table = schema.job.c
     same = select(table.id).where(or_(table.id == new.job, table.number == number))
     if connection.execute(same).first() is not None:
-        raise UnknownJob(f"Another job stands here as {number}.")
+        raise UnknownJob(say("Another job stands here as {number}.", number=number))
 
 
 def check_job(connection: Connection, new: NewEntry) -> None:
@@ -106,7 +107,7 @@ def check_job(connection: Connection, new: NewEntry) -> None:
         return
     if new.job is None:
         if new.kind in JOB_KINDS:
-            raise UnknownJob(f"An entry “{new.kind}” names its job.")
+            raise UnknownJob(say("An entry “{kind}” names its job.", kind=new.kind))
         return
     row = _JOB_HELD.run(connection, {"id_is": new.job}).first()
     if row is None:
@@ -114,10 +115,13 @@ def check_job(connection: Connection, new: NewEntry) -> None:
     job = as_job(row)
     if job.state == "closed" and new.kind not in OPEN_TO_CLOSED:
         raise JobClosed(
-            f"Job {job.number} is closed. Reopen it with a reason, or record a follow-up."
+            say(
+                "Job {job_number} is closed. Reopen it with a reason, or record a follow-up.",
+                job_number=job.number,
+            )
         )
     if job.state == "open" and new.kind == "job-reopened":
-        raise UnknownJob(f"Job {job.number} is open already.")
+        raise UnknownJob(say("Job {job_number} is open already.", job_number=job.number))
 
 
 def reversal_of(connection: Connection, entry_id: str) -> str | None:
@@ -140,10 +144,14 @@ def check_reversal(connection: Connection, new: NewEntry) -> None:
     position, kind, number = row
     if kind in CORRECTED_OTHERWISE:
         raise NotReversible(
-            f"Entry {number} ({kind}) is not reversed; record the right state as a new entry."
+            say(
+                "Entry {number} ({kind}) is not reversed; record the right state as a new entry.",
+                number=number,
+                kind=kind,
+            )
         )
     if reversal_of(connection, str(original)) is not None:
-        raise NotReversible(f"Entry {number} is already reversed.")
+        raise NotReversible(say("Entry {number} is already reversed.", number=number))
     lines = connection.execute(
         select(*schema.MASS_LINE)
         .where(schema.transfer.c.entry == position)
@@ -152,7 +160,12 @@ def check_reversal(connection: Connection, new: NewEntry) -> None:
     wanted = [(target, source, *rest) for source, target, *rest in lines]
     given = [(t.source, t.target, t.refrigerant, t.mass_mg, t.as_typed) for t in new.transfers]
     if wanted != given:
-        raise NotReversible(f"A reversal of entry {number} turns its transfers round, all of them.")
+        raise NotReversible(
+            say(
+                "A reversal of entry {number} turns its transfers round, all of them.",
+                number=number,
+            )
+        )
 
 
 def check_row(kind: str, payload: dict[str, Any]) -> None:
@@ -160,7 +173,12 @@ def check_row(kind: str, payload: dict[str, Any]) -> None:
     register, row_id, after = (payload.get(key) for key in ("register", "id", "after"))
     registers = (sameness.SAME,) if kind == sameness.SAME else REGISTERS
     if register not in registers or not row_id or not isinstance(row_id, str):
-        raise PostingRefused(f"A row of one of {', '.join(registers)} with an id was expected.")
+        raise PostingRefused(
+            say(
+                "A row of one of {registers} with an id was expected.",
+                registers=", ".join(registers),
+            )
+        )
     if not isinstance(after, dict) or not all(isinstance(v, str) for v in after.values()):
         raise PostingRefused("A register row holds text only.")
     if kind == sameness.SAME:

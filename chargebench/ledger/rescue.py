@@ -3,7 +3,6 @@
 import tempfile
 from collections.abc import Iterable, Sequence
 from contextlib import ExitStack, suppress
-from dataclasses import dataclass
 from datetime import datetime
 from operator import itemgetter
 from pathlib import Path
@@ -17,8 +16,10 @@ from chargebench.errors import ShopFileRefused
 from chargebench.ledger import astray, backup, dialect, posting, schema, shopfile, sqlite
 from chargebench.ledger.entry import NewEntry, mass_words
 from chargebench.ledger.projection import search_words
+from chargebench.ledger.rescued import Rescued, unread
 from chargebench.ledger.scan import Scan
 from chargebench.ledger.wreck import Found, Wreck
+from chargebench.words import say
 
 SIGNED = "rescue"  # nobody signs it: a program put the file together
 _TOLD_MOST = 20
@@ -32,30 +33,6 @@ _KEYS = {  # tables that are no work of the entries, or may say what lost entrie
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Rescued:
-    """What a rescue brought into a new file, and what is missing there."""
-
-    path: Path
-    entries: int
-    from_backups: int
-    missing: tuple[str, ...]
-    notes: tuple[str, ...]
-
-    @property
-    def whole(self) -> bool:
-        """Whether every entry known to have been recorded is there."""
-        return not self.missing
-
-    @property
-    def sentences(self) -> tuple[str, ...]:
-        """All of it in words."""
-        taken = f", {self.from_backups} of them from backups" if self.from_backups else ""
-        said = f"{self.entries} entries were read{taken} and are in {self.path}."
-        whole = "No entry is known to be missing." if self.whole else ""
-        return tuple(each for each in (said, *self.missing, whole, *self.notes) if each)
-
-
 def rescue(old: Path | str, out: Path | str, happened_at: datetime) -> Rescued:
     """Bring every entry that can be read, in the file or else in its backups, into a new file.
 
@@ -66,11 +43,15 @@ def rescue(old: Path | str, out: Path | str, happened_at: datetime) -> Rescued:
     kept = backup.backups(old)
     sources = [path for path in (old, *kept) if path.is_file()]
     if not sources:
-        raise ShopFileRefused(f"There is no file {old} and no backup of it; check the path.")
+        raise ShopFileRefused(
+            say("There is no file {old} and no backup of it; check the path.", old=old)
+        )
     if out.exists():
-        raise ShopFileRefused(f"{out} is there already; name a file that is not.")
+        raise ShopFileRefused(say("{out} is there already; name a file that is not.", out=out))
     if not out.parent.is_dir():
-        raise ShopFileRefused(f"There is no folder {out.parent}. Make it, or choose another.")
+        raise ShopFileRefused(
+            say("There is no folder {parent}. Make it, or choose another.", parent=out.parent)
+        )
     half = out.with_name(out.name + ".new")
     try:
         with tempfile.TemporaryDirectory(prefix=".rescue-", dir=out.parent) as folder:
@@ -80,7 +61,9 @@ def rescue(old: Path | str, out: Path | str, happened_at: datetime) -> Rescued:
         backup.settle_folder(out.parent)
     except (OSError, *sqlite.ERRORS) as problem:
         reason = getattr(problem, "strerror", None) or sqlite.says(problem) or str(problem)
-        raise ShopFileRefused(f"{out} can not be written: {reason}.") from problem
+        raise ShopFileRefused(
+            say("{out} can not be written: {reason}.", out=out, reason=reason)
+        ) from problem
     finally:
         with suppress(OSError):
             backup.remove(half)
@@ -116,7 +99,10 @@ class _Rescue:
             }
             if "bench" not in about or "shop" not in about:
                 raise ShopFileRefused(
-                    f"Nothing of a shop can be read in {self._sources[0]}, nor in a backup of it."
+                    say(
+                        "Nothing of a shop can be read in {sources}, nor in a backup of it.",
+                        sources=self._sources[0],
+                    )
                 )
             backup.remove(half)
             shopfile.create(half, about["bench"])
@@ -192,19 +178,17 @@ class _Rescue:
         said = []
         if bench not in heads:
             said.append(
-                f"How far the chain of bench {bench} went can not be told; entry {last} is the "
-                "last that was found."
+                say(
+                    "How far the chain of bench {bench} went can not be told; entry {last} "
+                    "is the last that was found.",
+                    bench=bench,
+                    last=last,
+                )
             )
         top = max(last, heads.get(bench, (0, b""))[0])
         for first, upto in _ranges(number for number in range(1, top + 1) if number not in have):
             after, before = have.get(first - 1, ""), have.get(upto + 1, "")
-            when = " and ".join(
-                each for each in (after and f"after {after}", before and f"before {before}") if each
-            )
-            which = f"Entry {first}" if first == upto else f"Entries {first} to {upto}"
-            said.append(
-                f"{which} of bench {bench} can not be read{', recorded ' * bool(when)}{when}."
-            )
+            said.append(unread(bench, first, upto, after, before))
         return said
 
     def _put_heads(
@@ -249,8 +233,14 @@ class _Rescue:
             now = balances.get((was["place"], was["refrigerant"]), 0)
             if was["mass_mg"] != now and len(self._notes) < _TOLD_MOST:
                 self._notes.append(
-                    f"{was['place']} stood at {mass_words(was['mass_mg'])} of "
-                    f"{was['refrigerant']}; the entries that were read give {mass_words(now)}."
+                    say(
+                        "{place} stood at {mass_words} of {refrigerant}; the entries that "
+                        "were read give {mass_words_2}.",
+                        place=was["place"],
+                        mass_words=mass_words(was["mass_mg"]),
+                        refrigerant=was["refrigerant"],
+                        mass_words_2=mass_words(now),
+                    )
                 )
 
     def _bring(
@@ -264,7 +254,7 @@ class _Rescue:
             rows = wrecks[0].table(name, _KEYS[name])
             if name in wrecks[0].damaged:
                 rows += [row for wreck in wrecks[1:] for row in wreck.table(name, _KEYS[name])]
-                self._notes.append(f"Of the table {name} not all can be read.")
+                self._notes.append(say("Of the table {name} not all can be read.", name=name))
             for row in rows:
                 self._bring_row(connection, table, row)
 
@@ -276,7 +266,7 @@ class _Rescue:
             with connection.begin_nested():
                 connection.execute(dialect.put_new(table), row)
         except DBAPIError:  # half of a row
-            self._notes.append(f"A row of the table {table.name} can not be used.")
+            self._notes.append(say("A row of the table {table} can not be used.", table=table.name))
 
     def _record(
         self, connection: Connection, bench: str, happened_at: datetime, missing: list[str]

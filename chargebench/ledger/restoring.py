@@ -14,6 +14,7 @@ from chargebench.ledger.entry import now_text
 from chargebench.ledger.migrations import STEPS
 from chargebench.ledger.place import Place, place_of
 from chargebench.ledger.shopfile import refusing
+from chargebench.words import joined, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,20 +39,29 @@ class GoingBack:
     @property
     def sentence(self) -> str:
         """In words."""
-        holds = f"The copy holds {self.entries} entries."
+        holds = say("The copy holds {entries} entries.", entries=self.entries)
         if self.lost is None:
-            return (
-                f"{holds} The present file can not be read, so what it holds beyond that can not "
-                "be told; it is kept aside."
+            return say(
+                "{holds} The present file can not be read, so what it holds beyond "
+                "that can not be told; it is kept aside.",
+                holds=holds,
             )
         gone = [
-            f"{self.lost} entries, the last recorded {self.last}" if self.lost else "",
-            f"the text of {self.lost_typed} open steps" if self.lost_typed else "",
+            say("{lost} entries, the last recorded {last}", lost=self.lost, last=self.last)
+            if self.lost
+            else "",
+            say("the text of {lost_typed} open steps", lost_typed=self.lost_typed)
+            if self.lost_typed
+            else "",
         ]
-        said = " and ".join(each for each in gone if each)
+        said = joined(" and ", (each for each in gone if each))
         if not said:
-            return f"{holds} The present file holds nothing beyond that."
-        return f"{holds} Going back leaves out {said}; the present file is kept aside with them."
+            return say("{holds} The present file holds nothing beyond that.", holds=holds)
+        return say(
+            "{holds} Going back leaves out {said}; the present file is kept aside with them.",
+            holds=holds,
+            said=said,
+        )
 
 
 def kept(path: Path | str) -> list[Kept]:
@@ -140,8 +150,11 @@ def restore(place: Place | str, copy: Path | str) -> Path | None:
     path, copy = place_of(place), Path(copy)
     if not isinstance(path, Path):
         raise ShopFileRefused(
-            f"{path} is kept on a server; a file is not put in its place. Whoever looks after the "
-            "server restores its own backup."
+            say(
+                "{path} is kept on a server; a file is not put in its place. Whoever "
+                "looks after the server restores its own backup.",
+                path=path,
+            )
         )
     sqlite.check_header(copy)
     half = path.with_name(path.name + ".new")
@@ -150,15 +163,23 @@ def restore(place: Place | str, copy: Path | str) -> Path | None:
         _copy_sound(copy, half)
         if path.exists() and not sqlite.alone(path):
             raise ShopFileRefused(
-                f"{path} is open in another window. Close it there, then restore again."
+                say(
+                    "{path} is open in another window. Close it there, then restore again.",
+                    path=path,
+                )
             )
         aside = _set_aside(path)
         half.replace(path)
         backup.settle_folder(path.parent)
     except OSError as problem:
         raise ShopFileRefused(
-            f"{copy} could not be restored: {problem.strerror}. The present file is kept as "
-            f"{path} or beside it under a name with “aside”."
+            say(
+                "{copy} could not be restored: {strerror}. The present file is kept as "
+                "{path} or beside it under a name with “aside”.",
+                copy=copy,
+                strerror=problem.strerror,
+                path=path,
+            )
         ) from problem
     finally:
         with suppress(OSError):
@@ -176,10 +197,19 @@ def _copy_sound(copy: Path, half: Path) -> None:
                 damage = sqlite.damage(connection)
             if version > len(STEPS):
                 raise ShopFileRefused(
-                    f"{copy} was made by a newer chargebench. Install the newer program."
+                    say(
+                        "{copy} was made by a newer chargebench. Install the newer program.",
+                        copy=copy,
+                    )
                 )
             if damage:
-                raise ShopFileRefused(f"{copy} is damaged ({damage[0]}). Choose another backup.")
+                raise ShopFileRefused(
+                    say(
+                        "{copy} is damaged ({damage}). Choose another backup.",
+                        copy=copy,
+                        damage=damage[0],
+                    )
+                )
             sqlite.copy_into(connection, half)
     finally:
         engine.dispose()

@@ -82,9 +82,9 @@ class Scan:
         self.wanted = {(checkpoint.bench, checkpoint.number) for checkpoint in kept}
         self.entries = self.lines = 0
 
-    def says(self, entry: int | None, what: str) -> None:
-        """Note a problem."""
-        self.problems.append(Problem(entry, what))
+    def says(self, entry: int | None, what: str, /, **values: object) -> None:
+        """Note a problem, as a text or a template with its values."""
+        self.problems.append(Problem(entry, say(what, **values) if values else what))
 
     def run(self, progress: Callable[[int, int], None] | None) -> None:
         """Take every entry."""
@@ -139,7 +139,10 @@ class Scan:
         for at, orphans in lines.items():
             if at not in chunk:
                 self.says(
-                    at, f"{len(orphans)} mass lines belong to place {at}, where no entry stands."
+                    at,
+                    "{count} mass lines belong to place {at}, where no entry stands.",
+                    count=len(orphans),
+                    at=at,
                 )
 
     def _one_by_one(self, query: Any, key: Any, chunk: list[int]) -> Rows:
@@ -150,9 +153,7 @@ class Scan:
                 rows += _fetched(self.connection, query.where(key == at))
             except dialect.ERRORS as problem:
                 why = getattr(problem, "orig", problem)
-                self.says(
-                    at, say("The entry at place {at} can not be read: {why}.", at=at, why=why)
-                )
+                self.says(at, "The entry at place {at} can not be read: {why}.", at=at, why=why)
         return rows
 
     def _take(self, row: Sequence[Any], lines: Sequence[Sequence[Any]]) -> None:
@@ -167,12 +168,13 @@ class Scan:
             if chained(previous, canonical(row, moved)) != digest:
                 self.says(
                     number,
-                    f"Entry {number} or one of its mass lines was changed: what is stored does "
-                    "not give its hash.",
+                    "Entry {number} or one of its mass lines was changed: what is "
+                    "stored does not give its hash.",
+                    number=number,
                 )
             if microseconds(datetime.fromisoformat(happened_at)) != happened_us:
                 self.says(
-                    number, say("The sorting time of entry {number} is not its own.", number=number)
+                    number, "The sorting time of entry {number} is not its own.", number=number
                 )
             if lines:
                 self._move(number, lines, moved)
@@ -189,7 +191,12 @@ class Scan:
             if lines:
                 self.replay.move(bench, (entry_id, kind, happened_at, by, payload), moved)
         except (TypeError, ValueError, KeyError, msgspec.MsgspecError) as problem:
-            self.says(number, f"Entry {number} can not be read as an entry: {problem}.")
+            self.says(
+                number,
+                "Entry {number} can not be read as an entry: {problem}.",
+                number=number,
+                problem=problem,
+            )
 
     def _move(
         self, number: int, lines: Sequence[Sequence[Any]], moved: Sequence[Sequence[Any]]
@@ -198,7 +205,8 @@ class Scan:
         if [line[1] for line in lines] != list(range(len(lines))):
             self.says(
                 number,
-                say("The mass lines of entry {number} are not numbered as written.", number=number),
+                "The mass lines of entry {number} are not numbered as written.",
+                number=number,
             )
         balances, moved_by = self.balances, self.moved_by
         for source, target, refrigerant, mass_mg, _ in moved:
@@ -223,16 +231,19 @@ class Scan:
         elif number <= bench.number:
             bench.late.add(number)
         if follows and previous != bench.hash:
-            self.says(
-                number, say("Entry {number} does not follow the entry before it.", number=number)
-            )
+            self.says(number, "Entry {number} does not follow the entry before it.", number=number)
         bench.loose, bench.last, bench.hash = not follows, number, digest
         bench.number = max(number, bench.number)
         if (name, number) in self.wanted:
             bench.hashes[number] = digest
 
     def _out_of_place(self, bench: BenchScan, name: str) -> None:
-        self.says(bench.last, f"Entry {bench.last} of bench {name} stands out of its place.")
+        self.says(
+            bench.last,
+            "Entry {last} of bench {name} stands out of its place.",
+            last=bench.last,
+            name=name,
+        )
 
     def _end(self, name: str, bench: BenchScan) -> None:
         """What only the end of a chain tells."""
@@ -241,15 +252,15 @@ class Scan:
         for gap in bench.gaps:
             missing = (number for number in gap if number not in bench.late)
             for number in islice(missing, MISSING_TOLD):
-                self.says(number, f"Entry {number} of bench {name} is missing.")
+                self.says(
+                    number, "Entry {number} of bench {name} is missing.", number=number, name=name
+                )
             untold = len(gap) - sum(number in gap for number in bench.late) - MISSING_TOLD
             if untold > 0:
                 self.says(
                     None,
-                    say(
-                        "So are {untold} more up to entry {gap} of bench {name}.",
-                        untold=untold,
-                        gap=gap[-1],
-                        name=name,
-                    ),
+                    "So are {untold} more up to entry {gap} of bench {name}.",
+                    untold=untold,
+                    gap=gap[-1],
+                    name=name,
                 )

@@ -15,6 +15,7 @@ from chargebench.ledger.entry import GENESIS, new_id, now_text
 from chargebench.ledger.migrations import STEPS
 from chargebench.ledger.place import Address
 from chargebench.ledger.walls import SCHEMA, quoted
+from chargebench.words import say
 
 
 def make(address: Address, bench: str) -> None:
@@ -25,7 +26,9 @@ def make(address: Address, bench: str) -> None:
     shopfile.check_bench(bench)
     with _owning(address) as connection:
         if _schema_owner(connection) is not None:
-            raise ShopFileRefused(f"There is a shop in {address} already. Open it.")
+            raise ShopFileRefused(
+                say("There is a shop in {address} already. Open it.", address=address)
+            )
         encoding = connection.execute(text("SHOW server_encoding")).scalar()
         if encoding != "UTF8":
             raise ShopFileRefused(
@@ -110,8 +113,11 @@ def _needing(statement: str) -> Iterator[None]:
     except dialect.ERRORS as problem:
         if getattr(problem, "orig", None) and problem.orig.sqlstate == "42501":  # type: ignore[union-attr]
             raise ShopFileRefused(
-                f"Your login may not do that there. Have the server's administrator run: "
-                f"{statement};"
+                say(
+                    "Your login may not do that there. Have the server's administrator "
+                    "run: {statement};",
+                    statement=statement,
+                )
             ) from problem
         raise
 
@@ -127,8 +133,13 @@ def _refuse_others(connection: Connection, address: Address) -> None:
     owner, login = _schema_owner(connection), postgres.login(connection)
     if owner != login:
         raise ShopFileRefused(
-            f"Only its owner, {owner}, does that to the shop in {address.database}; "
-            f"this login is {login}."
+            say(
+                "Only its owner, {owner}, does that to the shop in {database}; this "
+                "login is {login}.",
+                owner=owner,
+                database=address.database,
+                login=login,
+            )
         )
 
 
@@ -146,7 +157,9 @@ def _make_role(connection: Connection, role: str) -> None:
 
 def _make_login(connection: Connection, login: str, password: str) -> None:
     if not password:
-        raise ShopFileRefused(f"A password for {login} was expected; nothing was done.")
+        raise ShopFileRefused(
+            say("A password for {login} was expected; nothing was done.", login=login)
+        )
     raw = connection.connection.driver_connection
     assert isinstance(raw, psycopg.Connection)
     # Hashed here, so that neither the server's log nor whoever listens learns the password.
@@ -165,12 +178,21 @@ def _add_bench(connection: Connection, login: str, bench: str) -> None:
     said = select(schema.about.c.value).where(schema.about.c.key == key)
     already = connection.execute(said).scalar()
     if already is not None:
-        raise ShopFileRefused(f"The login {login} already records as bench {already}.")
+        raise ShopFileRefused(
+            say(
+                "The login {login} already records as bench {already}.",
+                login=login,
+                already=already,
+            )
+        )
     known = select(schema.head.c.bench).where(schema.head.c.bench == bench)
     if connection.execute(known).first() is not None:
         raise ShopFileRefused(
-            f"There is a chain of bench {bench} in this shop already, and two computers can not "
-            "go on with one. Choose another name for the bench."
+            say(
+                "There is a chain of bench {bench} in this shop already, and two "
+                "computers can not go on with one. Choose another name for the bench.",
+                bench=bench,
+            )
         )
     connection.execute(schema.about.insert(), {"key": key, "value": bench})
     connection.execute(schema.head.insert(), {"bench": bench, "number": 0, "hash": GENESIS})

@@ -12,6 +12,7 @@ from chargebench.ledger import backup, dialect, schema, sqlite
 from chargebench.ledger.entry import GENESIS, new_id, now_text
 from chargebench.ledger.migrations import STEPS, Step
 from chargebench.ledger.place import Place
+from chargebench.words import say
 
 BENCH = re.compile(r"[A-Z][A-Z0-9]{0,7}")
 MEANWHILE = (
@@ -30,16 +31,29 @@ def refusing(place: Place) -> Iterator[None]:
         if said is None:
             raise
         if own.gone(problem):
-            raise ServerGone(f"{place} can not be used: {said}. {MEANWHILE}") from problem
-        raise ShopFileRefused(f"{place} can not be used: {said}.") from problem
+            raise ServerGone(
+                say(
+                    "{place} can not be used: {said}. {meanwhile}",
+                    place=place,
+                    said=said,
+                    meanwhile=MEANWHILE,
+                )
+            ) from problem
+        raise ShopFileRefused(
+            say("{place} can not be used: {said}.", place=place, said=said)
+        ) from problem
 
 
 def check_bench(bench: str) -> None:
     """Refuse a name that can not head job numbers."""
     if not BENCH.fullmatch(bench):
         raise ShopFileRefused(
-            f"“{bench}” can not name a bench; a capital letter and up to seven more capitals or "
-            "digits were expected, for example B. Job numbers begin with it."
+            say(
+                "“{bench}” can not name a bench; a capital letter and up to seven more "
+                "capitals or digits were expected, for example B. Job numbers begin with "
+                "it.",
+                bench=bench,
+            )
         )
 
 
@@ -47,9 +61,13 @@ def create(path: Path, bench: str) -> None:
     """Make a shop file: under another name first, so that a kill leaves none that is half made."""
     check_bench(bench)
     if path.exists():
-        raise ShopFileRefused(f"{path} is there already. Open it, or choose another name.")
+        raise ShopFileRefused(
+            say("{path} is there already. Open it, or choose another name.", path=path)
+        )
     if not path.parent.is_dir():
-        raise ShopFileRefused(f"There is no folder {path.parent}. Make it, or choose another.")
+        raise ShopFileRefused(
+            say("There is no folder {parent}. Make it, or choose another.", parent=path.parent)
+        )
     half = path.with_name(path.name + ".new")
     with refusing(path):
         backup.remove(half)
@@ -106,9 +124,13 @@ def connect(place: Place, *, writing: bool, guarded: bool = True) -> tuple[Engin
 
 def newer(place: Place, version: int) -> str:
     """Why a shop of a later schema is left alone."""
-    return (
-        f"{place} was made by a newer chargebench (schema {version}, this one knows "
-        f"{len(STEPS)}). Install the newer program, or open a backup from before the upgrade."
+    return say(
+        "{place} was made by a newer chargebench (schema {version}, this one "
+        "knows {count}). Install the newer program, or open a backup from before "
+        "the upgrade.",
+        place=place,
+        version=version,
+        count=len(STEPS),
     )
 
 
@@ -121,13 +143,19 @@ def _check_version(place: Place, connection: Connection, *, writing: bool) -> No
         return
     if not isinstance(place, Path):
         raise ShopFileRefused(
-            f"{place} was made by an older chargebench. Its owner, after a backup of the server, "
-            "brings it up for every bench with: chargebench upgrade-shop."
+            say(
+                "{place} was made by an older chargebench. Its owner, after a backup of "
+                "the server, brings it up for every bench with: chargebench upgrade-shop.",
+                place=place,
+            )
         )
     if not writing:
         raise ShopFileRefused(
-            f"{place} was made by an older chargebench. Open it once in the window; "
-            "a copy is kept before it is upgraded."
+            say(
+                "{place} was made by an older chargebench. Open it once in the window; a "
+                "copy is kept before it is upgraded.",
+                place=place,
+            )
         )
     backup.keep(connection, place, label=f"before-schema-{len(STEPS)}")
     upgrade(connection, STEPS)
@@ -147,8 +175,11 @@ def _check_tables(place: Place, connection: Connection) -> None:
     missing = set(schema.metadata.tables) - set(inspect(connection).get_table_names())
     if missing:
         raise ShopFileRefused(
-            f"{place} is damaged: it has no {', '.join(sorted(missing))}. "
-            "Restore the newest backup."
+            say(
+                "{place} is damaged: it has no {missing}. Restore the newest backup.",
+                place=place,
+                missing=", ".join(sorted(missing)),
+            )
         )
 
 
@@ -156,9 +187,13 @@ def _check_guards(place: Place, connection: Connection) -> None:
     missing = dialect.of(connection).missing_guards(connection)
     if missing:
         raise ShopFileRefused(
-            f"{place} lost what keeps its records from being changed ({', '.join(missing)}): "
-            "another tool was at it. Verify the file to see what was changed, then mend its "
-            "guards, which is recorded, or restore a backup."
+            say(
+                "{place} lost what keeps its records from being changed ({missing}): "
+                "another tool was at it. Verify the file to see what was changed, then "
+                "mend its guards, which is recorded, or restore a backup.",
+                place=place,
+                missing=", ".join(missing),
+            )
         )
 
 
@@ -168,7 +203,9 @@ def _check_end(place: Place, connection: Connection) -> None:
         select(schema.head.c.bench, schema.head.c.number, schema.head.c.hash)
     ).all()
     if not ends:
-        raise ShopFileRefused(f"{place} is damaged: it names no bench. Restore the newest backup.")
+        raise ShopFileRefused(
+            say("{place} is damaged: it names no bench. Restore the newest backup.", place=place)
+        )
     for bench, number, digest in ends:
         last = connection.execute(
             select(schema.entry.c.number, schema.entry.c.hash)
@@ -179,7 +216,13 @@ def _check_end(place: Place, connection: Connection) -> None:
         found = (0, GENESIS) if last is None else (last[0], last[1])
         if found != (number, digest):
             raise ShopFileRefused(
-                f"{place} does not end as it was left: entry {number} of bench {bench} was the "
-                f"last, now it is {found[0]} or its content differs. Verify the file, then "
-                "restore a backup."
+                say(
+                    "{place} does not end as it was left: entry {number} of bench {bench} "
+                    "was the last, now it is {found} or its content differs. Verify the "
+                    "file, then restore a backup.",
+                    place=place,
+                    number=number,
+                    bench=bench,
+                    found=found[0],
+                )
             )

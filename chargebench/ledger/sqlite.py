@@ -14,6 +14,7 @@ from sqlalchemy.pool import NullPool
 
 from chargebench.errors import ShopFileRefused
 from chargebench.ledger import schema
+from chargebench.words import say
 
 APPLICATION_ID = 0x63686267  # "chbg", in the file's header
 BUSY_SECONDS = 5.0
@@ -39,17 +40,25 @@ def check_header(path: Path) -> None:
             header = file.read(100)
     except FileNotFoundError as problem:
         raise ShopFileRefused(
-            f"There is no file {path}. Check the path, or make a new shop."
+            say("There is no file {path}. Check the path, or make a new shop.", path=path)
         ) from problem
     except OSError as problem:
         raise ShopFileRefused(
-            f"{path} can not be read ({problem.strerror}). Check the path and your rights to it."
+            say(
+                "{path} can not be read ({strerror}). Check the path and your rights to it.",
+                path=path,
+                strerror=problem.strerror,
+            )
         ) from problem
     stamp = int.from_bytes(header[68:72], "big")
     if not header.startswith(_MAGIC) or stamp != APPLICATION_ID:
         raise ShopFileRefused(
-            f"{path} is not a shop file. Choose the file this program made, or a backup of it "
-            f"from the folder {backup_folder(path).name}."
+            say(
+                "{path} is not a shop file. Choose the file this program made, or a "
+                "backup of it from the folder {name}.",
+                path=path,
+                name=backup_folder(path).name,
+            )
         )
 
 
@@ -138,7 +147,7 @@ def about(connection: Connection) -> dict[str, str]:
 
 def lacks(key: str) -> str:
     """What it means when the file does not say that of itself."""
-    return f"is damaged: it does not say its {key}. Restore the newest backup."
+    return say("is damaged: it does not say its {key}. Restore the newest backup.", key=key)
 
 
 def pragma(connection: Connection, name: str) -> Any:

@@ -9,6 +9,7 @@ from sqlalchemy import Connection, select
 from sqlalchemy.exc import DBAPIError
 
 from chargebench.ledger import dialect, schema
+from chargebench.ledger.checked import checked
 from chargebench.ledger.entry import GENESIS, mass_words
 from chargebench.ledger.projection import search_words
 from chargebench.ledger.scan import BenchScan, Checkpoint, Problem, Scan
@@ -64,7 +65,12 @@ def verify(
         said = own.says(problem) or "it does not hold the tables of a shop"
         return Verification(
             ("The file could not be read to its end, so little was checked.",),
-            (Problem(None, f"The file can not be read: {said} ({problem.orig})."),),
+            (
+                Problem(
+                    None,
+                    say("The file can not be read: {said} ({orig}).", said=said, orig=problem.orig),
+                ),
+            ),
         )
 
 
@@ -83,16 +89,20 @@ def _verify(
     kept = [*inside, *outside]
     scan = Scan(connection, kept)
     for name in dialect.of(connection).missing_guards(connection):
-        scan.says(None, f"The guard {name}, which keeps records from being changed, is not there.")
+        scan.says(
+            None,
+            "The guard {name}, which keeps records from being changed, is not there.",
+            name=name,
+        )
     for damage in dialect.of(connection).damage(connection):
-        scan.says(None, f"The file's pages are damaged: {damage}.")
+        scan.says(None, "The file's pages are damaged: {damage}.", damage=damage)
     scan.run(progress)
     _compare_heads(scan, kept)
     _compare_balances(scan)
     _compare_projections(scan)
     _compare_tallies(scan)
     pictures = _compare_pictures(scan)
-    return Verification(_checked(scan, inside, outside, pictures), tuple(scan.problems))
+    return Verification(checked(scan, inside, outside, pictures), tuple(scan.problems))
 
 
 def _compare_heads(scan: Scan, kept: Sequence[Checkpoint]) -> None:
@@ -103,31 +113,49 @@ def _compare_heads(scan: Scan, kept: Sequence[Checkpoint]) -> None:
         if bench.number < number:
             scan.says(
                 bench.number + 1,
-                f"Entries {bench.number + 1} to {number} of bench {name} are cut off: the head "
-                f"kept beside the chain is entry {number}.",
+                "Entries {bench_number} to {number} of bench {name} are cut off: the "
+                "head kept beside the chain is entry {number}.",
+                bench_number=bench.number + 1,
+                number=number,
+                name=name,
             )
         elif bench.number > number:
             scan.says(
                 number + 1,
-                f"Entries {number + 1} to {bench.number} of bench {name} were added behind the "
-                "head kept beside the chain.",
+                "Entries {number} to {bench_number} of bench {name} were added behind "
+                "the head kept beside the chain.",
+                number=number + 1,
+                bench_number=bench.number,
+                name=name,
             )
         elif bench.hash != digest:
-            scan.says(number, f"Entry {number} of bench {name} is not the one kept as its head.")
+            scan.says(
+                number,
+                "Entry {number} of bench {name} is not the one kept as its head.",
+                number=number,
+                name=name,
+            )
     for checkpoint in kept:
         bench = scan.benches.get(checkpoint.bench, BenchScan())
         if checkpoint.number and checkpoint.number not in bench.hashes:
             first = min(bench.number + 1, checkpoint.number)
             scan.says(
                 first,
-                f"Entry {checkpoint.number} of bench {checkpoint.bench} stood when a head was "
-                f"kept ({checkpoint.kept_at}); entries {first} to {checkpoint.number} are gone.",
+                "Entry {checkpoint_number} of bench {bench} stood when a head was kept "
+                "({kept_at}); entries {first} to {checkpoint_number} are gone.",
+                checkpoint_number=checkpoint.number,
+                bench=checkpoint.bench,
+                kept_at=checkpoint.kept_at,
+                first=first,
             )
         elif checkpoint.number and bench.hashes[checkpoint.number].hex() != checkpoint.hash:
             scan.says(
                 checkpoint.number,
-                f"Entry {checkpoint.number} of bench {checkpoint.bench} is not the one that stood "
-                f"when a head was kept ({checkpoint.kept_at}).",
+                "Entry {checkpoint_number} of bench {bench} is not the one that stood "
+                "when a head was kept ({kept_at}).",
+                checkpoint_number=checkpoint.number,
+                bench=checkpoint.bench,
+                kept_at=checkpoint.kept_at,
             )
 
 
@@ -144,13 +172,20 @@ def _compare_balances(scan: Scan) -> None:
         if is_mg != should_mg:
             scan.says(
                 moved_by.get(key),
-                f"The balance of {key[0]} says {mass_words(is_mg)} of {key[1]}; its transfers "
-                f"give {mass_words(should_mg)}.",
+                "The balance of {key} says {mass_words} of {key_2}; its transfers give "
+                "{mass_words_2}.",
+                key=key[0],
+                mass_words=mass_words(is_mg),
+                key_2=key[1],
+                mass_words_2=mass_words(should_mg),
             )
     for refrigerant, sum_mg in sorted(sums.items()):
         if sum_mg:
             scan.says(
-                None, f"The balances of {refrigerant} over all places sum to {mass_words(sum_mg)}."
+                None,
+                "The balances of {refrigerant} over all places sum to {mass_words}.",
+                refrigerant=refrigerant,
+                mass_words=mass_words(sum_mg),
             )
 
 
@@ -166,20 +201,25 @@ def _compare_projections(scan: Scan) -> None:
         if rows.get(key) != should.get(key):
             scan.says(
                 replay.moved_by.get(("row", *key)),
-                f"The {key[0]} row {key[1]} is not what the last entry about it says.",
+                "The {key} row {key_2} is not what the last entry about it says.",
+                key=key[0],
+                key_2=key[1],
             )
     jobs = {row[0]: tuple(row) for row in run(select(schema.job))}
     for job in sorted(jobs.keys() | replay.jobs.keys()):
         if jobs.get(job) != replay.jobs.get(job):
             scan.says(
-                replay.moved_by.get(("job", job)), f"Job {job} is not what its entries say of it."
+                replay.moved_by.get(("job", job)),
+                "Job {job} is not what its entries say of it.",
+                job=job,
             )
     reversals = {row[0]: row[1] for row in run(select(schema.reversed_entry))}
     for entry in sorted(reversals.keys() | replay.reversals.keys()):
         if reversals.get(entry) != replay.reversals.get(entry):
             scan.says(
                 replay.moved_by.get(("reversal", entry)),
-                f"Whether entry {entry} is reversed is not what the entries say.",
+                "Whether entry {entry} is reversed is not what the entries say.",
+                entry=entry,
             )
 
 
@@ -192,26 +232,22 @@ def _compare_tallies(scan: Scan) -> None:
             day, bench, _, refrigerant, source, target = key
             scan.says(
                 None,
-                say(
-                    "The total of {refrigerant} from {source} to {target} on {day} at bench "
-                    "{bench} is not what the entries of the day give.",
-                    refrigerant=refrigerant,
-                    source=source,
-                    target=target,
-                    day=day,
-                    bench=bench,
-                ),
+                "The total of {refrigerant} from {source} to {target} on {day} at bench "
+                "{bench} is not what the entries of the day give.",
+                refrigerant=refrigerant,
+                source=source,
+                target=target,
+                day=day,
+                bench=bench,
             )
     named = {tuple(row) for row in scan.connection.execute(select(schema.place_entry))}
     for place, kind, position in sorted(named ^ scan.replay.places):
         scan.says(
             None,
-            say(
-                "Whether the entry at place {position} ({kind}) names {place} is not what it says.",
-                position=position,
-                kind=kind,
-                place=place,
-            ),
+            "Whether the entry at place {position} ({kind}) names {place} is not what it says.",
+            position=position,
+            kind=kind,
+            place=place,
         )
 
 
@@ -224,47 +260,9 @@ def _compare_pictures(scan: Scan) -> int:
             select(table.c.content).where(table.c.hash == name)
         ).scalar_one()  # one at a time: each may be half a megabyte
         if hashlib.sha256(content).hexdigest() != name:
-            scan.says(None, f"The picture {name[:12]}… was changed: its content has another hash.")
+            scan.says(
+                None,
+                "The picture {name}… was changed: its content has another hash.",
+                name=name[:12],
+            )
     return count
-
-
-def _checked(
-    scan: Scan,
-    inside: Sequence[Checkpoint],
-    outside: Sequence[Checkpoint],
-    pictures: int,
-) -> tuple[str, ...]:
-    chains = "; ".join(
-        f"bench {name}: {bench.number} entries" for name, bench in sorted(scan.benches.items())
-    )
-    return (
-        (
-            f"{scan.entries} entries were read ({chains or 'none yet'}): numbers without a gap, "
-            "each hash recomputed from what is stored and from the hash before it."
-        ),
-        f"{scan.lines} mass lines were compared with the hashed content of their entries.",
-        (
-            f"{len(scan.balances)} balances were summed anew from the mass lines; over all places "
-            "every refrigerant must sum to zero."
-        ),
-        (
-            f"{len(scan.replay.rows)} register rows, {len(scan.replay.jobs)} jobs and "
-            f"{len(scan.replay.reversals)} reversals were rebuilt from the entries and compared."
-        ),
-        say(
-            "{days} totals of days and {places} mentions of places were counted anew.",
-            days=len(scan.replay.days),
-            places=len(scan.replay.places),
-        ),
-        say(
-            "The end of each chain was compared with its kept head, with {count} "
-            "heads kept at exports in this file and {count_2} kept elsewhere.",
-            count=len(inside),
-            count_2=len(outside),
-        ),
-        say(
-            "{pictures} pictures were compared with the hashes they are kept under.",
-            pictures=pictures,
-        ),
-        "The guards against changing records and the pages of the file were examined.",
-    )

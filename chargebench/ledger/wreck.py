@@ -15,7 +15,11 @@ from chargebench.ledger.entry import canonical, chained
 _PIECE, _BLOCK = 1 << 20, 4_096  # bytes copied at a time, and where the disk does not answer
 _HEADER = 100  # bytes of SQLite's own at the start of the first page
 _LEAF = 13  # what a page of a table begins with that holds its rows itself
-_INDEXES = ("", "NOT INDEXED", *(f"INDEXED BY entry_by_{by}" for by in ("job", "kind", "time")))
+_INDEXES = (
+    "",
+    "NOT INDEXED",
+    *(f"INDEXED BY entry_by_{by}" for by in ("job", "kind", "time")),
+)
 _GUESSED_MOST = 10_000_000  # places of entries tried one by one between the first and the last
 
 

@@ -17,6 +17,7 @@ from chargebench.ledger.entry import Entry, NewEntry
 from chargebench.ledger.place import Place
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.shopfile import MEANWHILE
+from chargebench.words import say
 
 _TRIES = 2  # a second at once, on a new connection; more would only keep a person waiting
 Result = TypeVar("Result")
@@ -70,9 +71,13 @@ class Writing(Reader):
         entry = self.settle()
         if entry is not None:
             raise AlreadyRecorded(
-                f"Recorded: what was signed when the server went away stands as entry "
-                f"{entry.number} of bench {entry.bench}. Nothing was recorded twice; look at it "
-                "before you go on."
+                say(
+                    "Recorded: what was signed when the server went away stands as entry "
+                    "{entry_number} of bench {bench}. Nothing was recorded twice; look at "
+                    "it before you go on.",
+                    entry_number=entry.number,
+                    bench=entry.bench,
+                )
             )
 
     def _once(self, ids: Collection[str], work: Callable[[Connection], Result]) -> Result:
@@ -128,11 +133,13 @@ class Writing(Reader):
         self.server_gone = own.gone(problem)
         if self.server_gone and confirming:
             self._unsettled = self._unsettled or tuple(self._recorded)
-        begins = f"Nothing was recorded in {self.place}"
+        begins = say("Nothing was recorded in {place}", place=self.place)
         if self._unsettled or (self.server_gone and confirming):
-            begins = (
-                f"Whether this was recorded in {self.place} is not known yet; do it again when the "
-                "server answers: it is asked first, and nothing is recorded twice"
+            begins = say(
+                "Whether this was recorded in {place} is not known yet; do it again "
+                "when the server answers: it is asked first, and nothing is recorded "
+                "twice",
+                place=self.place,
             )
         if self.server_gone:
             return ServerGone(f"{begins}: {said}. {MEANWHILE}")

@@ -251,11 +251,6 @@ class BenchDisplay(QWidget):
         return self.live.says
 
     def _face(self) -> Face:
-        start = (
-            say("start {start_text}", start_text=self.start_text)
-            if self.start_text
-            else "no start yet"
-        )
         return Face(
             head=self._head,
             place=self._place,
@@ -265,7 +260,7 @@ class BenchDisplay(QWidget):
             stop=self.stop,
             present=self.present,
             steady=bool(self.live and self.live.steady and not self.live_text),
-            start=start,
+            start=say("start {at}", at=self.start_text) if self.start_text else "no start yet",
             rate=self.rate,
             says=self._trouble(),
             view=self.view,
@@ -279,16 +274,10 @@ class BenchDisplay(QWidget):
             self.update()
 
     def _describe(self) -> None:
-        face = self.face
-        stops = joined(" ", (say("Stop: {each}", each=each) for each in face.stops))
-        parts = (
-            stops,
-            f"{face.present}.",
-            say("{figure} {zone}.", figure=face.figure, zone=face.zone),
-            say("Stop at {stop}.", stop=face.stop),
-        )
-        said = joined(" ", (part for part in (*parts, face.rate, face.says) if part))
-        self.setAccessibleDescription(tr(said))
+        face, said = self.face, [say("Stop: {each}", each=each) for each in self.face.stops]
+        said += [face.present + ".", joined(" ", (face.figure, face.zone)) + ".", face.rate]
+        said += [say("Stop at {stop}.", stop=face.stop), face.says]
+        self.setAccessibleDescription(tr(joined(" ", (each for each in said if each))))
 
     def showEvent(self, event: QShowEvent) -> None:  # noqa: N802 - Qt's name
         """Take the keys."""

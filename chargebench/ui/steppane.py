@@ -21,7 +21,7 @@ from chargebench.ui.livestrip import LiveStrip, instrument_of
 from chargebench.ui.signing import SignStrip
 from chargebench.ui.taking import first_empty, focused_place, take
 from chargebench.ui.weighing import Weighing
-from chargebench.words import say
+from chargebench.words import joined, say
 
 KEEP_MS = 300
 AFTER_CLOSING = "follow_up"
@@ -218,17 +218,13 @@ class StepPane(QWidget):
 
     def _will_record(self, look: Look) -> str:
         title, number = self.form().form.title, self._viewed().number
-        first = (
-            say(" {sentences}", sentences=look.worked.sentences[0]) if look.worked.sentences else ""
-        )
-        return say(
-            "Signing records {title} of {number} by {who}.{first}{read}",
+        will = say(
+            "Signing records {title} of {number} by {who}.",
             title=title,
             number=number,
             who=self._who,
-            first=first,
-            read=self._read(),
         )
+        return joined(" ", (will, *look.worked.sentences[:1])) + self._read()
 
     def _read(self) -> str:
         """What of the step was read, not typed."""
@@ -270,11 +266,7 @@ class StepPane(QWidget):
             self.strip.say(str(refusal))
             return
         self.recorded.emit(
-            say(
-                "{form} signed, entry {entry_number}.",
-                form=form.form.title,
-                entry_number=entry.number,
-            ),
+            say("{step} signed, entry {number}.", step=form.form.title, number=entry.number),
             True,  # noqa: FBT003
         )
 
@@ -290,9 +282,7 @@ class StepPane(QWidget):
     def _reverse(self, reason: str) -> None:
         step = self._step(self.key())
         said = say(
-            "Entry {step_number} reversed; {step} is open again.",
-            step_number=step.number,
-            step=step.title,
+            "Entry {entry} reversed; {step} is open again.", entry=step.number, step=step.title
         )
         self._record(lambda: self._desk.reverse(step.entry, reason), said, onward=False)
 
