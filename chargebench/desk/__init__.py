@@ -6,6 +6,7 @@ jobs, stock, records, content, take-in, export.
 
 from chargebench.desk.export import Desk
 from chargebench.desk.handed import HandedOut, MetTwice
+from chargebench.desk.photos import PhotoLine
 from chargebench.desk.rights import Act
 from chargebench.desk.views import (
     Correction,
@@ -35,6 +36,7 @@ __all__ = [
     "LeakRateLine",
     "Look",
     "MetTwice",
+    "PhotoLine",
     "RetentionLine",
     "StepView",
     "TickLine",

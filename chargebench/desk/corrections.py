@@ -4,11 +4,13 @@ from collections.abc import Sequence
 
 from chargebench.desk.cases import Cases
 from chargebench.desk.opened import now
+from chargebench.desk.photos import PICTURE
 from chargebench.desk.rights import Act
 from chargebench.desk.views import Correction
 from chargebench.errors import ChargebenchError, NotReversible
 from chargebench.ledger import Entry
 from chargebench.steps import stock
+from chargebench.words import say
 
 STEP_KINDS = ("step-signed", "step-not-needed", "follow-up")
 STOCK = "stock"  # stands where the job's id stands, for text of stock work kept while typed
@@ -51,11 +53,12 @@ class Corrections(Cases):
     def why_not_reversed(entry: Entry) -> str:
         """Why an entry of its kind is not taken back; empty where it can be."""
         moves = entry.kind != "reversal" and bool(entry.transfers)
-        if moves or entry.kind in (*STEP_KINDS, *_ACTS):
+        if moves or entry.kind in (*STEP_KINDS, *_ACTS, PICTURE):
             return ""
-        return (
-            f"Entry {entry.number} ({entry.kind}) is not reversed; record the right state as a "
-            "new entry."
+        return say(
+            "Entry {entry_number} ({kind}) is not reversed; record the right state as a new entry.",
+            entry_number=entry.number,
+            kind=entry.kind,
         )
 
     def _open_again(self, entry: Entry) -> None:

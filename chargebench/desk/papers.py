@@ -4,8 +4,8 @@ from collections.abc import Iterable, Sequence
 from typing import TYPE_CHECKING
 
 import chargebench
-from chargebench.desk.handover import HandOver
 from chargebench.desk.opened import now
+from chargebench.desk.pictures import Pictures
 from chargebench.errors import ChargebenchError
 from chargebench.ledger import Entry
 from chargebench.reports import JobRecord, Selection, StockRecord
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from chargebench.reports.usage_log import UsageTable
 
 
-class Papers(HandOver):
+class Papers(Pictures):
     """What is printed. Drawing is brought in where it is used: a window opens without it."""
 
     @property
@@ -51,9 +51,16 @@ class Papers(HandOver):
 
         return draw_job_report(self.letterhead(paper), self.job_record(job), self._photos(job))
 
-    def _photos(self, job: str) -> "Sequence[Photo]":  # noqa: ARG002 - what a job's pictures need
-        """Pictures kept with a job's steps."""
-        return ()
+    def _photos(self, job: str) -> "Sequence[Photo]":
+        """A job's photos that are kept at this bench."""
+        from chargebench.reports.photos import Photo
+
+        found = ((line, self.reading.picture(line.picture)) for line in self.photos(job))
+        return [
+            Photo(line.caption, kept.media, kept.content)
+            for line, kept in found
+            if kept is not None
+        ]
 
     def checklist(self, job: str, paper: str = "") -> "Drawn":
         """The handling checklist of a job."""

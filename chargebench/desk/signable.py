@@ -9,11 +9,13 @@ from typing import Any
 
 import msgspec
 
+from chargebench.desk.photos import PICTURE
 from chargebench.desk.registers import ID
 from chargebench.errors import PostingRefused
 from chargebench.flags import Level
 from chargebench.ledger import HANDED_OVER, Conflict, NewEntry
 from chargebench.steps import STEPS, stocktake
+from chargebench.words import say
 
 Text = dict[str, str | list[dict[str, str]]]
 
@@ -81,6 +83,12 @@ class _Weighed(msgspec.Struct):
     weighed: _Weighing | msgspec.UnsetType = msgspec.UNSET
 
 
+class _Picture(msgspec.Struct):
+    picture: str
+    caption: str
+    at_step: str
+
+
 class _StockTake(msgspec.Struct):
     said: list[str]
     entries: list[str]
@@ -114,6 +122,7 @@ _SHAPES: dict[str, type] = {
     "reversal": _Reversal,
     "taken-in": _TakenIn,
     "weighed": _Weighed,
+    PICTURE: _Picture,
     stocktake.KIND: _StockTake,
     HANDED_OVER: _HandedOver,
     "settled": _Settled,
@@ -135,14 +144,20 @@ def check(new: NewEntry) -> None:
             msgspec.convert(new.payload, shape)
         except msgspec.ValidationError as problem:
             raise PostingRefused(
-                f"It is not what this program signs as “{new.kind}” ({problem}). If that bench "
-                "runs a newer chargebench, take the file in with one."
+                say(
+                    "It is not what this program signs as “{kind}” ({problem}). If that "
+                    "bench runs a newer chargebench, take the file in with one.",
+                    kind=new.kind,
+                    problem=problem,
+                )
             ) from problem
     step = new.payload.get("step")
     if new.kind in ("step-signed", "follow-up", "step-not-needed") and step not in STEPS:
         raise PostingRefused(
-            f"This program knows no step “{str(step)[:40]}”. Take the file in with a newer "
-            "chargebench."
+            say(
+                "This program knows no step “{step}”. Take the file in with a newer chargebench.",
+                step=str(step)[:40],
+            )
         )
     if new.kind == "register":
         _check_id(new.payload)

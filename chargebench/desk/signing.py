@@ -10,8 +10,9 @@ from chargebench.desk import rights
 from chargebench.desk.opened import Opened, now
 from chargebench.desk.rights import Act
 from chargebench.errors import AlreadyRecorded, ChargebenchError, NotAllowed, SignatureLocked
-from chargebench.ledger import Entry, NewEntry, Reader, Transfer
+from chargebench.ledger import Entry, NewEntry, Picture, Reader, Transfer
 from chargebench.steps import REGISTERS, answer
+from chargebench.words import say
 
 SHIFT, IDLE = timedelta(hours=12), timedelta(minutes=30)  # unless the shop says otherwise
 
@@ -57,7 +58,9 @@ class Signing(Opened):
             Nobody of that id.
         """
         if person not in self.reading.rows("person"):
-            raise ChargebenchError(f"Expected a person of the register; got “{person}”.")
+            raise ChargebenchError(
+                say("Expected a person of the register; got “{person}”.", person=person)
+            )
         if person != self.person:
             self.lock()
         self.person = person
@@ -78,7 +81,9 @@ class Signing(Opened):
         ]
         if len(named) != 1:
             called = ", ".join(f"{key} ({row.get('name', key)})" for key, row in people.items())
-            raise ChargebenchError(f"Expected one of {called}; got “{words}”.")
+            raise ChargebenchError(
+                say("Expected one of {called}; got “{words}”.", called=called, words=words)
+            )
         return named[0]
 
     @property
@@ -163,7 +168,9 @@ class Signing(Opened):
         elif self.has_passphrase:
             self.ledger.try_passphrase(person, present, self.clock())
         if person not in self.reading.rows("person"):
-            raise ChargebenchError(f"Expected a person of the register; got “{person}”.")
+            raise ChargebenchError(
+                say("Expected a person of the register; got “{person}”.", person=person)
+            )
         entry = self.ledger.set_passphrase(
             person, passphrase, by=self.person, happened_at=self.clock()
         )
@@ -184,7 +191,11 @@ class Signing(Opened):
             name = self.reading.rows("person").get(person, {}).get("name", person)
             missing = "" if self.has_passphrase else " None is set yet; set one first."
             raise SignatureLocked(
-                f"Nothing was recorded: the signature of {name} takes a passphrase.{missing}"
+                say(
+                    "Nothing was recorded: the signature of {name} takes a passphrase.{missing}",
+                    name=name,
+                    missing=missing,
+                )
             )
         assert self.person == person, "somebody else was chosen while a passphrase was asked for"
         return person
@@ -210,6 +221,7 @@ class Signing(Opened):
         happened_at: datetime | None = None,
         may_overdraw_mg: Mapping[str, int] | None = None,
         signs: str | None = None,
+        picture: Picture | None = None,
     ) -> Entry:
         by = self._signs(rights.of_kind(kind))  # first: a person may take a while to unlock
         new = NewEntry(
@@ -221,7 +233,9 @@ class Signing(Opened):
             job=job,
         )
         try:
-            return self.ledger.post(new, may_overdraw_mg=may_overdraw_mg or {}, signs=signs)
+            return self.ledger.post(
+                new, may_overdraw_mg=may_overdraw_mg or {}, signs=signs, picture=picture
+            )
         except AlreadyRecorded:  # before, when the server went away: what stands is to be shown
             self._changed(job)
             raise

@@ -6,7 +6,8 @@ Nothing recorded changes; more is added. `Ledger` records, `Reader` asks, both o
 from chargebench.ledger.backup import backups
 from chargebench.ledger.beginning import begin
 from chargebench.ledger.book import Ledger
-from chargebench.ledger.chainfile import Chain, is_chain_file
+from chargebench.ledger.chainfile import is_chain_file
+from chargebench.ledger.chainlines import Chain
 from chargebench.ledger.conflicts import Conflict
 from chargebench.ledger.entry import (
     FIXED_PLACES,
@@ -19,11 +20,13 @@ from chargebench.ledger.entry import (
 )
 from chargebench.ledger.handover import HANDED_OVER, TakenOver
 from chargebench.ledger.histories import HistoryRow
+from chargebench.ledger.pictures import Picture
 from chargebench.ledger.place import Address, Place, place_of
 from chargebench.ledger.projection import JOB_KINDS, REGISTERS, Job
 from chargebench.ledger.reader import Reader
 from chargebench.ledger.reading import Balance
-from chargebench.ledger.rescue import Rescued, rescue
+from chargebench.ledger.rescue import rescue
+from chargebench.ledger.rescued import Rescued
 from chargebench.ledger.restoring import GoingBack, Kept, going_back, kept, restore
 from chargebench.ledger.sameness import ALIKE, SAME, decision, pair_id
 from chargebench.ledger.scan import Checkpoint, Problem
@@ -52,6 +55,7 @@ __all__ = [
     "Kept",
     "Ledger",
     "NewEntry",
+    "Picture",
     "Place",
     "Problem",
     "Reader",

@@ -16,6 +16,7 @@ from chargebench.ledger import (
     dialect,
     handover,
     passphrases,
+    pictures,
     posting,
     reading,
     schema,
@@ -29,8 +30,10 @@ from chargebench.ledger.entry import (
     now_text,
     payload_text,
 )
+from chargebench.ledger.pictures import Picture
 from chargebench.ledger.place import Place, place_of
 from chargebench.ledger.writing import Writing
+from chargebench.words import say
 
 NO_TOLERANCE: Mapping[str, int] = MappingProxyType({})
 _KEEP_TYPED = dialect.put(schema.typed)
@@ -116,7 +119,9 @@ class Ledger(Writing):
             own = dialect.of(connection)
             missing = own.missing_guards(connection)
             if not missing:
-                raise ShopFileRefused(f"{place} has all its guards; there is nothing to mend.")
+                raise ShopFileRefused(
+                    say("{place} has all its guards; there is nothing to mend.", place=place)
+                )
             own.put_back_guards(connection, missing)
             new = NewEntry("guards-mended", by, happened_at, {"missing": missing})
             return posting.record(connection, ledger.bench, new, NO_TOLERANCE)
@@ -127,17 +132,21 @@ class Ledger(Writing):
         *,
         may_overdraw_mg: Mapping[str, int] = NO_TOLERANCE,
         signs: str | None = None,
+        picture: Picture | None = None,
     ) -> Entry:
         """Record an entry durably; a second post of the same id gives back what stands.
 
         `may_overdraw_mg` is how far below zero each cylinder may go: its weighing tolerance.
-        `signs` names the open step whose typed text goes with the same commit.
+        `signs` names the open step whose typed text goes with the same commit, `picture` what is
+        kept with it.
         """
 
         def work(connection: Connection) -> Entry:
             entry = self._record(connection, new, may_overdraw_mg)
             if signs is not None:
                 self._forget(connection, str(entry.job), signs)
+            if picture is not None:
+                pictures.keep(connection, picture)
             return entry
 
         return self._once((new.id,), work)
@@ -218,7 +227,7 @@ class Ledger(Writing):
         if not passphrases.matches(kept, passphrase):
             left = passphrases.wait_seconds(kept.failures)
             wait = f" {passphrases.wait_words(left)}" if left else ""
-            raise PassphraseRefused(f"That is not the passphrase.{wait}", left)
+            raise PassphraseRefused(say("That is not the passphrase.{wait}", wait=wait), left)
         with self._writing() as connection:
             passphrases.forget_tries(connection, kept)
 

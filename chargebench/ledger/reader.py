@@ -10,11 +10,11 @@ from sqlalchemy import select
 from chargebench.errors import PostingRefused
 from chargebench.ledger import (
     backup,
-    chainfile,
     handout,
     histories,
     jobs,
     passphrases,
+    pictures,
     projection,
     reading,
     sameness,
@@ -23,15 +23,18 @@ from chargebench.ledger import (
     standing,
 )
 from chargebench.ledger import usage as usage_log
+from chargebench.ledger.chainlines import Head
 from chargebench.ledger.connected import Connected
 from chargebench.ledger.entry import GENESIS, Entry
 from chargebench.ledger.histories import HistoryRow, Key
+from chargebench.ledger.pictures import Picture
 from chargebench.ledger.place import Place, place_of
 from chargebench.ledger.projection import Job
 from chargebench.ledger.reading import Balance
 from chargebench.ledger.scan import Checkpoint
 from chargebench.ledger.usage import Filters, UsageKey, UsageRow, UsageTotal
 from chargebench.ledger.verify import Verification, verify
+from chargebench.words import say
 
 ALL = Filters()
 
@@ -54,7 +57,9 @@ class Reader(Connected):
         with self._reading() as connection:
             found = reading.one_entry(connection, entry_id)
         if found is None:
-            raise PostingRefused(f"There is no entry {entry_id} in this shop.")
+            raise PostingRefused(
+                say("There is no entry {entry_id} in this shop.", entry_id=entry_id)
+            )
         return found
 
     def entries(
@@ -115,6 +120,11 @@ class Reader(Connected):
         with self._reading() as connection:
             rows = connection.execute(select(table).where(table.c.id.in_(list(entries))))
             return {row.id: row.reversal for row in rows}
+
+    def picture(self, name: str) -> Picture | None:
+        """The picture kept under a hash, or None."""
+        with self._reading() as connection:
+            return pictures.find(connection, name)
 
     def passphrase_holders(self) -> frozenset[str]:
         """People whose signature a passphrase unlocks."""
@@ -232,7 +242,7 @@ class Reader(Connected):
         first: int = 1,
         for_bench: str = "",
         progress: Callable[[int, int], None] | None = None,
-    ) -> chainfile.Head:
+    ) -> Head:
         """Write a chain file: every chain known here, or one bench's; see `handout`."""
         with self._reading() as connection:
             held = handout.chains(connection, only, first)

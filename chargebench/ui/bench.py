@@ -169,17 +169,20 @@ class BenchArea(QStackedWidget):
             self.open_row(0)
 
     def _job_made(self, job: str) -> None:
+        theme.mark_main(self.new, main=True)
         self._notifier.changed.emit()
         self.open_job(job)
 
     def ask_new(self) -> None:
         """Unfold the questions of a new job; on a low page the list makes room."""
         self.new_job.ask()
+        theme.mark_main(self.new, main=False)
         if self.height() < theme.em() * LOW_EMS:
             self.table.hide()
 
     def _put_away(self) -> None:
         self.new_job.hide()
+        theme.mark_main(self.new, main=True)
         self.read()
         self.new.setFocus()
 

@@ -1,6 +1,7 @@
 """The user guide, opened at the page that fits what is on the screen."""
 
 from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QImage, QResizeEvent, QTextDocument
 from PySide6.QtWidgets import (
     QDialog,
     QHBoxLayout,
@@ -47,6 +48,26 @@ def page_for(area: str, step: str = "") -> str:
     return OF_STEP.get(step, "job") if step else "start"
 
 
+class _Text(QTextBrowser):
+    """A page of the guide; its pictures are never wider than there is room."""
+
+    def loadResource(self, kind: int, name: QUrl) -> object:  # noqa: N802 - Qt's name
+        """Make a picture that is too wide as wide as the page."""
+        found = super().loadResource(kind, name)
+        if kind == QTextDocument.ResourceType.ImageResource.value:
+            image = QImage(self.searchPaths()[0] + "/" + name.path())
+            room = max(self.viewport().width() - 2 * theme.em(), theme.em() * 8)
+            if image.width() > room:
+                return image.scaledToWidth(room, Qt.TransformationMode.SmoothTransformation)
+        return found
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802 - Qt's name
+        """Fit the pictures again."""
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self.reload()
+
+
 class GuideDialog(QDialog):
     """Pages on the left, the page on the right; the window stays usable behind it."""
 
@@ -60,7 +81,7 @@ class GuideDialog(QDialog):
             item = QListWidgetItem(tr(title), self.pages)
             item.setData(_PAGE, key)
         self.pages.setFixedWidth(self.pages.sizeHintForColumn(0) + theme.em() * 2)
-        self.text = QTextBrowser()
+        self.text = _Text()
         self.text.setAccessibleName(tr("Text of the guide"))
         self.text.setSearchPaths([str(resource("guide"))])
         self.text.setOpenExternalLinks(False)

@@ -86,7 +86,7 @@ class HandOverPanel(Panel):
     def offer(self) -> None:
         """Offer to hand over as things stand now."""
         self._letter = self._desk.next_bench()
-        self.further.setText(tr(say("To begin a f&urther bench, {letter}", letter=self._letter)))
+        self.further.setText(tr(say("To begin a further bench, {letter}", letter=self._letter)))
         self.further.setChecked(False)
         self._offer_file()
 

@@ -17,6 +17,7 @@ from chargebench.ui.flagbar import FlagBar
 from chargebench.ui.language import tr
 from chargebench.ui.notifier import Notifier
 from chargebench.ui.oneline import OneLine
+from chargebench.ui.photos_button import PhotosButton
 from chargebench.ui.print_here import print_button, print_job
 from chargebench.ui.side import SidePanel
 from chargebench.ui.stepcolumn import StepColumn
@@ -76,6 +77,7 @@ class JobPage(QWidget):
         self.reopen_button = QPushButton(tr("Reopen"))
         tip = "Ctrl+P: report, checklist, statement; with preview"
         self.print_button = print_button("Print…", tip, self, self.show_print)
+        self.photos_button = PhotosButton(self._desk, self.where, self)
         for button in (self.close_button, self.reopen_button):
             button.setToolTip(tr("Ctrl+Shift+Return"))
         words = QVBoxLayout()
@@ -86,9 +88,9 @@ class JobPage(QWidget):
         top = Qt.AlignmentFlag.AlignTop
         head.addWidget(self.back, 0, top)
         head.addLayout(words, 1)
-        head.addWidget(self.print_button, 0, top)
-        head.addWidget(self.close_button, 0, top)
-        head.addWidget(self.reopen_button, 0, top)
+        papers = (self.photos_button, self.print_button)
+        for button in (*papers, self.close_button, self.reopen_button):
+            head.addWidget(button, 0, top)
         return head
 
     def _build_step_head(self) -> QHBoxLayout:
@@ -259,16 +261,15 @@ class JobPage(QWidget):
             self.pane.form().focus_first()
 
     def _between(self) -> None:
-        if self.steps.hasFocus() or not self.steps.isVisible():
-            self._into_form()
-        else:
-            self.steps.setFocus()
+        inside = not self.steps.hasFocus() and self.steps.isVisible()
+        self.steps.setFocus() if inside else self._into_form()
 
     def _arrange(self) -> None:
         width = self.width() / theme.em()
         beside = width >= SIDE_EMS
         self.steps.setVisible(width >= COLUMN_EMS)
-        self.print_button.setVisible(width >= COLUMN_EMS)
+        for button in (self.print_button, self.photos_button):
+            button.setVisible(width >= COLUMN_EMS)
         self.steps.setFixedWidth(self.steps.sizeHint().width())
         for each in (self.previous, self.next):
             each.setVisible(width < COLUMN_EMS)

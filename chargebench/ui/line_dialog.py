@@ -89,8 +89,20 @@ class LineDialog(QDialog):
         ):
             rows.addRow(label, part)
         rows.insertRow(2, _label("Data &bits", self.bits), frame)
-        for name, part in (("Port", self.port), ("Parity", self.parity), ("Stop bits", self.stop)):
+        for name, part in (
+            ("Port", self.port),
+            ("Speed", self.baud),
+            ("Data bits", self.bits),
+            ("Parity", self.parity),
+            ("Stop bits", self.stop),
+            ("Decimal mark", self.mark),
+        ):
             part.setAccessibleName(tr(name))
+        self._build_page(rows)
+        self.again.clicked.connect(lambda _: self._list_ports())
+
+    def _build_page(self, rows: QFormLayout) -> None:
+        """The settings, and under them what comes from the port now."""
         self.lines = wrapped(weight="faint")
         self.lines.setMinimumHeight(theme.em() * 9)
         self.lines.setAlignment(Qt.AlignmentFlag.AlignTop)
@@ -116,7 +128,6 @@ class LineDialog(QDialog):
         whole.addWidget(self.says)
         whole.addWidget(self._buttons())
         self._fit(page)
-        self.again.clicked.connect(lambda _: self._list_ports())
 
     def _fit(self, page: QWidget) -> None:
         """All of it, as far as the window behind has room."""

@@ -144,7 +144,7 @@ class ExportPanel(Panel):
         row.addWidget(self.folder, 1)
         row.addWidget(self.choose)
         self._column.insertLayout(0, row)
-        self.sign = QCheckBox(tr("Si&gn with this bench's key, so that a change shows elsewhere"))
+        self.sign = QCheckBox(tr("Sign with this bench's ke&y, so that a change shows elsewhere"))
         self._column.insertWidget(2, self.sign)
         self.choose.clicked.connect(lambda _: self._choose())
         self.folder.textChanged.connect(lambda _: self._tell())

@@ -77,7 +77,7 @@ class PeriodBar(QWidget):
         self._pairs: list[tuple[QLabel, QWidget]] = []
         for words, editor in (
             ("&Period", self.named),
-            ("F&rom", self.since),
+            ("Fro&m", self.since),
             ("Unt&il", self.until),
             ("E&quipment", self.equipment),
             ("Re&frigerant", self.refrigerant),

@@ -58,6 +58,8 @@ class PrintDialog(QDialog):
         self.what.addItems([tr(each.words) for each in self._papers])
         self.paper.addItems(list(PAPERS))
         self.paper.setCurrentText(paper)
+        self.what.setAccessibleName(tr("What"))
+        self.paper.setAccessibleName(tr("Paper"))
         self.preview = QPrintPreviewWidget(self.printer)
         self.preview.setAccessibleName(tr("Preview"))
         self.preview.setZoomMode(QPrintPreviewWidget.ZoomMode.FitToWidth)  # to be read

@@ -121,7 +121,7 @@ class RecordsPage(QWidget):
         self.months = MonthChart(self._desk.units)
         below = Turning((self.totals_table, self.months))
         self._folding = Folding(
-            {"Period and filter&s": self.period, "A&cts": acts, "T&otals": below}
+            {"Period and filter&s": self.period, "A&cts": acts, "Totals by refrigerant": below}
         )
         self.empty = wrapped(weight="faint")
         self.detail = wrapped()  # of the chosen row, where a cell can not hold it
@@ -165,7 +165,7 @@ class RecordsPage(QWidget):
         self.export = QPushButton(tr("E&xport…"))
         self.export.setProperty("weight", "main")
         self.hand_over = QPushButton(tr("Hand &over…"))
-        self.print = print_button("Pr&int…", "Ctrl+P: the usage log", self, self.show_print)
+        self.print = print_button("P&rint…", "Ctrl+P: the usage log", self, self.show_print)
         return _in_two(
             self.take_in,
             self.hand_over,
@@ -236,10 +236,12 @@ class RecordsPage(QWidget):
         for each in self.panels:
             each.setVisible(each is panel)
         self._panels.show()
+        theme.mark_main(self.export, main=False)
         self._folding.put_away()
         self._show(self.view)
 
     def _close_panels(self) -> None:
         self._panels.hide()
+        theme.mark_main(self.export, main=True)
         self._show(self.view)
         self._views.button(self.view).setFocus()

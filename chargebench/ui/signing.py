@@ -22,6 +22,8 @@ _DONE_AT = Form("done", "Done", "", (Field("at", "Done at", Asks.WHEN),))
 class ReasonLine(QWidget):
     """Asks for a reason in place; nothing covers what is being read."""
 
+    asking = Signal(bool)  # whether it asks now; its act is the page's main one meanwhile
+
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._act: Callable[[str], None] | None = None
@@ -51,12 +53,14 @@ class ReasonLine(QWidget):
         self.record.setText(tr(verb))
         self.reason.clear()
         self.show()
+        self.asking.emit(True)  # noqa: FBT003 - a signal's signature
         self.reason.setFocus()
 
     def leave(self) -> None:
         """Go back without recording."""
         self._act = None
         self.hide()
+        self.asking.emit(False)  # noqa: FBT003 - a signal's signature
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802 - Qt's name
         """Esc goes back."""
@@ -104,6 +108,7 @@ class SignStrip(QFrame):
         self.before.setTextFormat(Qt.TextFormat.RichText)
         self.before.hide()
         self.reason = ReasonLine()
+        self.reason.asking.connect(lambda asks: theme.mark_main(self.sign_button, main=not asks))
         self._acts = QWidget()
         line = QHBoxLayout(self._acts)
         line.setContentsMargins(0, 0, 0, 0)

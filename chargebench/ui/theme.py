@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPalette
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from chargebench.ui.kept import kept
 
@@ -159,6 +159,15 @@ def follow_system(app: QApplication, then: Callable[[], None]) -> None:
             then()
 
     app.styleHints().colorSchemeChanged.connect(lambda _: changed())
+
+
+def mark_main(button: QPushButton, *, main: bool) -> None:
+    """Mark a button as the one act a page is for, or as one among others."""
+    wanted = "main" if main else ""
+    if button.property("weight") != wanted:
+        button.setProperty("weight", wanted)
+        button.style().unpolish(button)
+        button.style().polish(button)
 
 
 def _palette(c: Colours) -> QPalette:

@@ -179,29 +179,13 @@ class MainWindow(QMainWindow):
         self._show_keys()
 
     def _make_area(self, place: int, desk: "Desk") -> QWidget:
-        if place == 1:
-            from chargebench.ui.stock import StockArea
+        from chargebench.ui import areas
 
-            stock = StockArea(desk, self.notifier)
-            stock.said.connect(self.say)
-            stock.job_wanted.connect(self.open_job)
-            stock.reference_wanted.connect(self.show_reference)
-            return stock
-        if place == 2:
-            from chargebench.ui.records import RecordsArea
-
-            records = RecordsArea(desk, self.notifier)
-            records.said.connect(self.say)
-            records.backups_wanted.connect(self.backups_wanted)
-            records.job_wanted.connect(self.open_job)
-            records.cylinder_wanted.connect(self.open_cylinder)
-            return records
-        from chargebench.ui.bench import BenchArea
-
-        self._bench = BenchArea(desk, self.notifier)
-        self._bench.said.connect(self.say)
-        self._bench.currentChanged.connect(lambda _: self._show_keys())
-        return self._bench
+        if place == 0:
+            self._bench = areas.make_bench(desk, self)
+            self._bench.currentChanged.connect(lambda _: self._show_keys())
+            return self._bench
+        return areas.make_stock(desk, self) if place == 1 else areas.make_records(desk, self)
 
     def open_job(self, job: str) -> None:
         """Go to a job on the Bench."""
