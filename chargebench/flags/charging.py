@@ -6,6 +6,7 @@ from chargebench.steps import Answers, Case, Worked, limits
 from chargebench.steps.nameplate import charge_limit
 from chargebench.steps.weigh_in import WeighedIn
 from chargebench.units import Quantity
+from chargebench.words import say
 
 
 def of_nameplate(case: Case, _worked: Worked) -> list[Flag]:
@@ -18,9 +19,14 @@ def of_nameplate(case: Case, _worked: Worked) -> list[Flag]:
             Flag(
                 "stop",
                 "over-charge-limit",
-                f"Nameplate {case.shown(charge.quantity)} is over the charge limit of "
-                f"{case.shown(limit.mass)} ({limit.title}) by {case.shown(over)}. Check nameplate "
-                "and type; local codes decide.",
+                say(
+                    "Nameplate {nameplate} is over the charge limit of {limit} ({title}) by "
+                    "{over}. Check nameplate and type; local codes decide.",
+                    nameplate=case.shown(charge.quantity),
+                    limit=case.shown(limit.mass),
+                    title=limit.title,
+                    over=case.shown(over),
+                ),
                 "step:nameplate",
                 case.shown(charge.quantity),
                 case.shown(limit.mass),
@@ -35,8 +41,12 @@ def of_nameplate(case: Case, _worked: Worked) -> list[Flag]:
             Flag(
                 "check",
                 "nameplate-differs",
-                f"The nameplate says {read}, the register {registered}. Correct the one that is "
-                "wrong.",
+                say(
+                    "The nameplate says {read}, the register {registered}. Correct the one "
+                    "that is wrong.",
+                    read=read,
+                    registered=registered,
+                ),
                 "step:nameplate",
                 read,
                 registered,
@@ -58,8 +68,12 @@ def wrong_refrigerant(found: str, expected: str, about: str) -> Flag:
     return Flag(
         "stop",
         "wrong-refrigerant",
-        f"{found} where the nameplate says {expected}. Do not charge; recover it as a mixture "
-        "into a mixed-waste cylinder.",
+        say(
+            "{found} where the nameplate says {expected}. Do not charge; recover it as "
+            "a mixture into a mixed-waste cylinder.",
+            found=found,
+            expected=expected,
+        ),
         about,
         found,
         expected,
@@ -83,8 +97,13 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
             Flag(
                 "stop",
                 "charge-over-limit",
-                f"{case.shown(total)} in it is over the charge limit of {case.shown(limit.mass)} "
-                f"({limit.title}). Recover down to the nameplate.",
+                say(
+                    "{total} in it is over the charge limit of {limit} ({title}). Recover down "
+                    "to the nameplate.",
+                    total=case.shown(total),
+                    limit=case.shown(limit.mass),
+                    title=limit.title,
+                ),
                 "step:weigh_in",
                 case.shown(total),
                 case.shown(limit.mass),
@@ -98,11 +117,16 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
             Flag(
                 "stop",
                 "service-ban",
-                f"Servicing with this refrigerant of GWP {potential:g} is banned from "
-                f"{ban.gwp_from.text} on since {ban.since.text}. Use what the rules still allow; "
-                "the text of the law decides.",
+                say(
+                    "Servicing with this refrigerant of GWP {potential:g} is banned from "
+                    "{gwp_from} on since {since}. Use what the rules still allow; the text of "
+                    "the law decides.",
+                    potential=potential,
+                    gwp_from=ban.gwp_from.text,
+                    since=ban.since.text,
+                ),
                 "step:weigh_in",
-                f"GWP {potential:g}",
+                say("GWP {potential:g}", potential=potential),
                 ban.gwp_from.text,
                 f"{ban.gwp_from.source}, {ban.gwp_from.place}",
                 ban.gwp_from.mark,
@@ -130,7 +154,11 @@ def _drawn_from(case: Case, line: Answers) -> list[Flag]:
     held = row.text("refrigerant")
     found: list[Flag] = []
     if held != case.refrigerant.name or row.text("contents") == "mixed waste":
-        what = f"a mixture with {held}" if row.text("contents") == "mixed waste" else held
+        what = (
+            say("a mixture with {held}", held=held)
+            if row.text("contents") == "mixed waste"
+            else held
+        )
         found.append(wrong_refrigerant(what, case.refrigerant.name, f"cylinder:{cylinder}"))
     return found
 
@@ -140,27 +168,40 @@ def _verdict(case: Case, result: WeighedIn) -> list[Flag]:
     assert verdict is not None
     off: Quantity = verdict.difference * (-1 if verdict.difference.magnitude < 0 else 1)
     doubt = verdict.expanded_uncertainty
-    size = f"{case.shown(off)} (±{case.shown(doubt, like=off)})"
+    size = say("{off} (±{doubt})", off=case.shown(off), doubt=case.shown(doubt, like=off))
     facts = (case.shown(result.charged), case.shown(result.nameplate), result.tolerance_source)
     about = "step:weigh_in"
     match str(verdict.word):
         case "over":
-            says = (
-                f"Over nameplate by {size}: {facts[0]} in, nameplate {facts[1]}, "
-                f"tolerance {case.shown(result.tolerance)}. Recover and weigh in again; do not "
-                "leave overcharged."
+            says = say(
+                "Over nameplate by {size}: {charged} in, nameplate {nameplate}, tolerance "
+                "{tolerance}. Recover and weigh in again; do not leave overcharged.",
+                size=size,
+                charged=facts[0],
+                nameplate=facts[1],
+                tolerance=case.shown(result.tolerance),
             )
             return [Flag("stop", "over-nameplate", says, about, *facts, result.tolerance_mark)]
         case "under":
-            says = f"Under nameplate by {size}: {facts[0]} of {facts[1]}. Weigh in the rest."
+            says = say(
+                "Under nameplate by {size}: {charged} of {nameplate}. Weigh in the rest.",
+                size=size,
+                charged=facts[0],
+                nameplate=facts[1],
+            )
             return [Flag("check", "under-nameplate", says, about, *facts, result.tolerance_mark)]
         case "scale too coarse to tell":
             enough = verdict.resolution_enough
-            finer = f" {case.shown(enough)} would do." if enough is not None else ""
-            says = (
-                f"Scale too coarse to tell: {case.shown(verdict.difference)} "
-                f"(±{case.shown(doubt)}) against a tolerance of {case.shown(result.tolerance)}. "
-                f"Use a finer scale.{finer}"
+            finer = (
+                say(" {enough} would do.", enough=case.shown(enough)) if enough is not None else ""
+            )
+            says = say(
+                "Scale too coarse to tell: {difference} (±{doubt}) against a tolerance of "
+                "{tolerance}. Use a finer scale.{finer}",
+                difference=case.shown(verdict.difference),
+                doubt=case.shown(doubt),
+                tolerance=case.shown(result.tolerance),
+                finer=finer,
             )
             return [Flag("check", "scale-too-coarse", says, about, *facts, result.tolerance_mark)]
     return []

@@ -11,6 +11,7 @@ from chargebench.steps.pressure_test import PressureTested
 from chargebench.steps.recovery import RELEASED, Recovered, line_mg
 from chargebench.steps.searching import Searched
 from chargebench.units import Quantity, show
+from chargebench.words import say
 
 
 def of_leak_search(_case: Case, worked: Worked) -> list[Flag]:
@@ -24,8 +25,12 @@ def of_leak_search(_case: Case, worked: Worked) -> list[Flag]:
             Flag(
                 "check",
                 "leak-not-verified",
-                f"{result.unverified} of {result.leaks} leaks found are not verified tight. "
-                "Test them before refrigerant goes back in.",
+                say(
+                    "{unverified} of {leaks} leaks found are not verified tight. Test them "
+                    "before refrigerant goes back in.",
+                    unverified=result.unverified,
+                    leaks=result.leaks,
+                ),
                 "step:leak_search",
                 source="40CFR82F, 82.152",
             )
@@ -35,7 +40,11 @@ def of_leak_search(_case: Case, worked: Worked) -> list[Flag]:
             Flag(
                 "note",
                 "search-not-proven",
-                f"Nothing was found, but it {result.check.word}: {result.check.reason}",
+                say(
+                    "Nothing was found, but it {check}: {reason}",
+                    check=result.check.word,
+                    reason=result.check.reason,
+                ),
                 "step:leak_search",
                 source="COMMON",
             )
@@ -50,15 +59,23 @@ def of_pressure_test(case: Case, worked: Worked) -> list[Flag]:
         return []
     verdict = result.verdict
     word = "leak" if str(verdict.word) == "leak" else "rise"
-    doubt = f"±{case.shown(verdict.expanded_uncertainty.to('kPa'))}"
+    doubt = say(
+        "±{doubt}",
+        doubt=case.shown(verdict.expanded_uncertainty.to("kPa")),
+    )
     off: Quantity = verdict.drop.to("kPa") * (-1 if verdict.drop.magnitude < 0 else 1)
-    size = f"{case.shown(off)} ({doubt})"
+    size = say("{off} ({doubt})", off=case.shown(off), doubt=doubt)
     return [
         Flag(
             "stop" if word == "leak" else "check",
             f"pressure-{word}",
-            f"Pressure {'fell' if word == 'leak' else 'rose'} by {size} beyond what temperature "
-            f"explains. {'Find the leak' if word == 'leak' else 'Read again'} before going on.",
+            say(
+                "Pressure {moved} by {size} beyond what temperature explains. {advice} "
+                "before going on.",
+                moved="fell" if word == "leak" else "rose",
+                size=size,
+                advice="Find the leak" if word == "leak" else "Read again",
+            ),
             "step:pressure_test",
             size,
             doubt,
@@ -80,8 +97,11 @@ def of_recovery(case: Case, worked: Worked) -> list[Flag]:
             Flag(
                 "stop" if outcome.word == "not met" else "check",
                 "recovery-level",
-                f"The required recovery is {outcome.word}. Go on recovering, or record the level "
-                "reached.",
+                say(
+                    "The required recovery is {outcome}. Go on recovering, or record the level "
+                    "reached.",
+                    outcome=outcome.word,
+                ),
                 "step:recovery",
                 source=figure.source if figure else "",
                 mark=figure.mark if figure else "",
@@ -120,7 +140,7 @@ def _filled(case: Case, line: Answers) -> list[Flag]:
     before = held - net if case.is_signed("recovery") else held
     if over := overfull(cylinder, row, before, net, case.rule_set, case.units):
         reason = line.text("override")
-        filled = f" Filled all the same: {reason}" if reason else ""
+        filled = say(" Filled all the same: {reason}", reason=reason) if reason else ""
         found.append(Flag("stop", "cylinder-overfilled", over + filled, about, source="AHRI-K"))
     if case.refrigerant is not None and row.text("contents") != "mixed waste":
         other = row.text("refrigerant")
@@ -135,11 +155,20 @@ def _filled(case: Case, line: Answers) -> list[Flag]:
 def requalification_flag(cylinder: str, row: Answers, word: str) -> Flag:
     """A cylinder that is past its requalification, or whose date nobody entered."""
     due = row.date("requalification_due")
-    when = f"was due for requalification on {due}" if due else "has no requalification date"
+    when = (
+        say("was due for requalification on {due}", due=due)
+        if due
+        else "has no requalification date"
+    )
     return Flag(
         "check",
         "requalification-due",
-        f"{cylinder} {when} ({word}). Do not fill it; what is in it may be used.",
+        say(
+            "{cylinder} {when} ({word}). Do not fill it; what is in it may be used.",
+            cylinder=cylinder,
+            when=when,
+            word=word,
+        ),
         f"cylinder:{cylinder}",
         str(due or ""),
         source="49CFR173, 180.205",
@@ -161,7 +190,11 @@ def of_evacuation(case: Case, worked: Worked) -> list[Flag]:
             Flag(
                 "check",
                 "vacuum-not-deep",
-                f"Pulled down to {pulled.text}, short of {wanted}. Pull on.",
+                say(
+                    "Pulled down to {pulled}, short of {wanted}. Pull on.",
+                    pulled=pulled.text,
+                    wanted=wanted,
+                ),
                 "step:evacuation",
                 limit=wanted,
                 source=f"{target.source}, {target.place}",
@@ -174,7 +207,12 @@ def of_evacuation(case: Case, worked: Worked) -> list[Flag]:
             Flag(
                 "check" if verdict.word == "not yet decided" else "stop",
                 "decay-not-tight",
-                f"Decay test: {verdict.word}. {verdict.reason} {_AFTER[str(verdict.word)]}",
+                say(
+                    "Decay test: {verdict}. {reason} {after}",
+                    verdict=verdict.word,
+                    reason=verdict.reason,
+                    after=_AFTER[str(verdict.word)],
+                ),
                 "step:evacuation",
                 str(verdict.word),
                 "tight",

@@ -10,6 +10,7 @@ from chargebench.rules import RuleSet
 from chargebench.steps import Answers
 from chargebench.steps.fill import overfull
 from chargebench.units import System, brief, from_mg, shown
+from chargebench.words import joined, say
 
 
 def of_cylinder(
@@ -29,8 +30,13 @@ def of_cylinder(
                 Flag(
                     "check",
                     "balance-below-zero",
-                    f"{cylinder} stands at {shown(from_mg(mass), units)} of {refrigerant} by the "
-                    "book. Put it on the scale and book the difference.",
+                    say(
+                        "{cylinder} stands at {mass} of {refrigerant} by the book. Put it on the "
+                        "scale and book the difference.",
+                        cylinder=cylinder,
+                        mass=shown(from_mg(mass), units),
+                        refrigerant=refrigerant,
+                    ),
                     about,
                     shown(from_mg(mass), units),
                     brief(from_mg(0), units),
@@ -56,8 +62,13 @@ def _mixed(cylinder: str, row: Answers, held_mg: Mapping[str, int]) -> list[Flag
         Flag(
             "stop",
             "wrong-refrigerant",
-            f"{cylinder} is registered for {registered} and holds {', '.join(held)}. Do not use "
-            "it; return it as a mixture.",
+            say(
+                "{cylinder} is registered for {registered} and holds {held}. Do not use "
+                "it; return it as a mixture.",
+                cylinder=cylinder,
+                registered=registered,
+                held=joined(", ", held),
+            ),
             f"cylinder:{cylinder}",
             ", ".join(held),
             registered,
@@ -77,10 +88,14 @@ def _tare(cylinder: str, row: Answers, rule_set: RuleSet) -> list[Flag]:
         Flag(
             "stop",
             "tare-loss",
-            f"{cylinder} lost {loss.share.m_as('percent'):.1f} % of its stamped tare. Requalify it "
-            "before it is filled.",
+            say(
+                "{cylinder} lost {share:.1f} % of its stamped tare. Requalify it before it "
+                "is filled.",
+                cylinder=cylinder,
+                share=loss.share.m_as("percent"),
+            ),
             f"cylinder:{cylinder}",
-            f"{loss.share.m_as('percent'):.1f} %",
+            say("{share:.1f} %", share=loss.share.m_as("percent")),
             rule.text,
             f"{rule.source}, {rule.place}",
             rule.mark,

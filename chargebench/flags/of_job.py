@@ -8,6 +8,7 @@ from chargebench.flags.of_step import of_step
 from chargebench.flags.words import class_words
 from chargebench.steps import STEPS, Answers, Case, Worked, safety_list
 from chargebench.steps.evacuation import Evacuated
+from chargebench.words import say
 
 
 def of_job(case: Case, worked: Mapping[str, Worked]) -> tuple[Flag, ...]:
@@ -82,8 +83,15 @@ def _safety(case: Case) -> list[Flag]:
             Flag(
                 "stop" if step == "safety" else "check",
                 "safety-list-incomplete",
-                f"{len(open_lines)} of {listed} lines of the safety list for {words} are open at "
-                f"{STEPS[step].title}. First: {open_lines[0].text}",
+                say(
+                    "{count} of {listed} lines of the safety list for {words} are open at "
+                    "{title}. First: {line}",
+                    count=len(open_lines),
+                    listed=listed,
+                    words=words,
+                    title=STEPS[step].title,
+                    line=open_lines[0].text,
+                ),
                 f"step:{step}",
                 str(listed - len(open_lines)),
                 str(listed),
@@ -99,5 +107,5 @@ def of_follow_up(answers: Answers, today: date) -> tuple[Flag, ...]:
     due = answers.date("due")
     if due is None or answers.date("done_on") is not None or due > today:
         return ()
-    says = f"Follow-up was due on {due}: {answers.text('what')}"
+    says = say("Follow-up was due on {due}: {what}", due=due, what=answers.text("what"))
     return (Flag("note", "follow-up-due", says, "step:follow_up", str(due)),)

@@ -4,6 +4,7 @@ from chargebench.flags.flag import Flag
 from chargebench.steps import Answers, Worked, stock
 from chargebench.steps.stock import Shelf, Weighing
 from chargebench.units import System, from_mg, shown
+from chargebench.words import say
 
 
 def of_stock(act: str, answers: Answers, shelf: Shelf, worked: Worked) -> tuple[Flag, ...]:
@@ -28,8 +29,14 @@ def unaccounted(weighing: Weighing, units: System = "SI") -> Flag:
     return Flag(
         "check",
         "unaccounted-mass",
-        f"{weighing.cylinder} weighs {shown(size, units)} {where} than the book says, beyond "
-        f"±{tolerance}. Find out why, then book the difference.",
+        say(
+            "{cylinder} weighs {size} {where} than the book says, beyond ±{tolerance}. "
+            "Find out why, then book the difference.",
+            cylinder=weighing.cylinder,
+            size=shown(size, units),
+            where=where,
+            tolerance=tolerance,
+        ),
         f"cylinder:{weighing.cylinder}",
         shown(difference, units),
         tolerance,

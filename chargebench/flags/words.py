@@ -1,5 +1,7 @@
 """Words that flags and heads share."""
 
+from chargebench.words import say
+
 _CLASSES = {
     "1": "not flammable",
     "2L": "mildly flammable",
@@ -14,4 +16,9 @@ def class_words(safety_class: str) -> str:
     The second part of the class is its flammability, B before it means toxic (ISO817).
     """
     toxic = "toxic, " if safety_class.startswith("B") else ""
-    return f"{safety_class} {toxic}{_CLASSES[safety_class[1:]]}"
+    return say(
+        "{safety_class} {toxic}{flammability}",
+        safety_class=safety_class,
+        toxic=toxic,
+        flammability=_CLASSES[safety_class[1:]],
+    )

@@ -13,6 +13,7 @@ from chargebench.fluids.refrigerants import Component, Figure, Fluid, LimitFigur
 from chargebench.resource import resource
 from chargebench.sources import Mark
 from chargebench.units import Q
+from chargebench.words import joined, say
 
 
 @cache
@@ -68,8 +69,15 @@ def _unknown(name: str) -> str:
     near = [folded[key] for key in difflib.get_close_matches(_fold(name), folded, 3, 0.75)]
     shown = name if len(name) <= 20 else name[:19] + "…"
     if near:
-        return f"“{shown}” is not a refrigerant known here; did you mean {' or '.join(near)}?"
-    return f"“{shown}” is not a refrigerant known here; expected a designation such as R290."
+        return say(
+            "“{shown}” is not a refrigerant known here; did you mean {near}?",
+            shown=shown,
+            near=joined(" or ", near),
+        )
+    return say(
+        "“{shown}” is not a refrigerant known here; expected a designation such as R290.",
+        shown=shown,
+    )
 
 
 @cache

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from chargebench.errors import OutsideDomain
 from chargebench.fluids.stretched import Axis
 from chargebench.units import Q, show
+from chargebench.words import Measured, say
 
 ZERO_CELSIUS = 273.15  # K
 _SLACK = 1e-9  # relative: a limit given back in another unit is still inside
@@ -170,16 +171,23 @@ class Lines:
         low, high = self.axis.low, self.axis.high
         if not low * (1 - _SLACK) <= kelvin <= high * (1 + _SLACK):
             raise OutsideDomain(
-                f"{self.name} saturation is known here from {_celsius(low)} to {_celsius(high)}; "
-                f"got {_celsius(kelvin)}." + self._why(kelvin)
+                say(
+                    "{name} saturation is known here from {low} to {high}; got {given}.",
+                    name=self.name,
+                    low=_celsius(low),
+                    high=_celsius(high),
+                    given=_celsius(kelvin),
+                )
+                + self._why(kelvin)
             )
         return min(max(kelvin, low), high)
 
     def _why(self, kelvin: float) -> str:
         if kelvin < self.axis.critical:
             return ""
-        return (
-            f" Above its critical temperature of {_celsius(self.axis.critical)} it does not boil."
+        return say(
+            " Above its critical temperature of {critical} it does not boil.",
+            critical=_celsius(self.axis.critical),
         )
 
     def _reached(self, series: Sequence[float], line: str, pascal: float) -> float:
@@ -187,21 +195,36 @@ class Lines:
         high = self.axis.value(series, self.axis.high)
         if not low * (1 - _SLACK) <= pascal <= high * (1 + _SLACK):
             raise OutsideDomain(
-                f"{self.name} {line} temperature is known here from {_kpa(low)} to {_kpa(high)}, "
-                f"absolute; got {_kpa(pascal)}."
+                say(
+                    "{name} {line} temperature is known here from {low} to {high}, absolute; "
+                    "got {given}.",
+                    name=self.name,
+                    line=line,
+                    low=_kpa(low),
+                    high=_kpa(high),
+                    given=_kpa(pascal),
+                )
             )
         return min(max(pascal, low), high)
 
 
 def _celsius(kelvin: float) -> str:
     celsius = kelvin - ZERO_CELSIUS
-    return f"{_plain(celsius, 1)} °C ({_plain(celsius * 9 / 5 + 32, 1)} °F)"
+    return say(
+        "{celsius} °C ({fahrenheit} °F)",
+        celsius=_plain(celsius, 1),
+        fahrenheit=_plain(celsius * 9 / 5 + 32, 1),
+    )
 
 
 def _kpa(pascal: float) -> str:
     psi = Q(pascal, "Pa").m_as("psi")
-    return f"{_plain(pascal / 1000, 1 if abs(pascal) < 1e6 else 0)} kPa ({_plain(psi, 1)} psi)"
+    return say(
+        "{kilopascal} kPa ({psi} psi)",
+        kilopascal=_plain(pascal / 1000, 1 if abs(pascal) < 1e6 else 0),
+        psi=_plain(psi, 1),
+    )
 
 
-def _plain(number: float, places: int) -> str:
-    return show(Q(number, ""), "", places).strip()
+def _plain(number: float, places: int) -> Measured:
+    return Measured(show(Q(number, ""), "", places).strip())

@@ -11,6 +11,7 @@ from chargebench.errors import OutsideDomain
 from chargebench.fluids.saturated import saturation
 from chargebench.sources import Mark
 from chargebench.units import Q, Quantity
+from chargebench.words import say
 
 GWP_SETS = ("AR4", "AR5", "AR6", "EU-2024")
 Family = Literal["HFC", "HFO", "HC", "HCFC", "CFC", "natural", "other"]
@@ -186,7 +187,9 @@ class Refrigerant:
         sources = dict.fromkeys(figure.source for figure in figures)
         marks = {figure.mark for figure in figures}
         mark: Mark = "MEMORY" if "MEMORY" in marks else "CALC"
-        return Figure(value, f"{next(iter(sources))}, by mass from the components", mark)
+        return Figure(
+            value, say("{sources}, by mass from the components", sources=next(iter(sources))), mark
+        )
 
     @cached_property
     def pressure_class(self) -> PressureClass:

@@ -16,6 +16,7 @@ from chargebench.fluids.lines import ZERO_CELSIUS, Lines
 from chargebench.fluids.stretched import Axis
 from chargebench.resource import resource
 from chargebench.units import Q, Quantity, dimensions
+from chargebench.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,7 +216,9 @@ def saturation(name: str) -> Saturation:
     """
     version, table = _stored()
     if name not in table:
-        raise UnknownRefrigerant(f"No saturation curves are stored for “{name[:20]}”.")
+        raise UnknownRefrigerant(
+            say("No saturation curves are stored for “{name}”.", name=name[:20])
+        )
     row = table[name]
     return Saturation(
         name=name,

@@ -4,6 +4,7 @@ import math
 
 from chargebench.errors import OutsideDomain
 from chargebench.units import Q, Quantity, dimensions, show
+from chargebench.words import say
 
 _TRIPLE_KELVIN, _TRIPLE_PASCAL = 273.16, 611.657  # IAPWS R14-08(2011), section 2
 _COLDEST, _HOTTEST = 193.15 - 1e-9, 473.15 + 1e-9  # a hair of room for °C + 273.15
@@ -96,8 +97,12 @@ def boiling_temperature(pressure: Quantity) -> Quantity:
     low, high = _pascal(_COLDEST), _pascal(_HOTTEST)
     if not low <= pascal <= high:
         raise OutsideDomain(
-            f"Expected an absolute pressure between {show(Q(low, 'Pa'), 'Pa', 2)} and "
-            f"{show(Q(high, 'Pa'), 'kPa', 0)} for the boiling line of water."
+            say(
+                "Expected an absolute pressure between {low} and {high} for the boiling "
+                "line of water.",
+                low=show(Q(low, "Pa"), "Pa", 2),
+                high=show(Q(high, "Pa"), "kPa", 0),
+            )
         )
     cold, hot = _COLDEST, _HOTTEST
     while hot - cold > 1e-9:

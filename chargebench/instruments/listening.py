@@ -18,6 +18,7 @@ from chargebench.instruments.settings import LineSettings
 from chargebench.instruments.speech import Heard, printable, seems_seven_bits, understand
 from chargebench.units import RULES, Kind, Quantity
 from chargebench.units.tables import fold
+from chargebench.words import say
 
 FRESH_S = 3.0  # an older reading is not the instrument's any more
 RETRY_S = 0.5
@@ -105,7 +106,7 @@ class Listener:
         self._identity = identity
         self._lock = threading.Lock()
         self._stopping = threading.Event()
-        self._state, self._says = State.OPENING, f"Opening {port}."
+        self._state, self._says = State.OPENING, say("Opening {port}.", port=port)
         self._newest: Heard | None = None
         self._steady = False
         self._at = 0.0
@@ -154,8 +155,15 @@ class Listener:
         if state is State.OPENING:
             return self._says
         if state is State.GARBLED:
-            return f"Lines come from {self.port} but are not understood. {self._refusal}".strip()
-        return f"Nothing comes from {self.port}; is the instrument on, and set to send by itself?"
+            return say(
+                "Lines come from {port} but are not understood. {refusal}",
+                port=self.port,
+                refusal=self._refusal,
+            ).strip()
+        return say(
+            "Nothing comes from {port}; is the instrument on, and set to send by itself?",
+            port=self.port,
+        )
 
     def _run(self) -> None:
         while not self._stopping.is_set():
@@ -168,9 +176,10 @@ class Listener:
     def _lose(self, trouble: Exception) -> None:
         with self._lock:
             self._state = State.LOST
-            self._says = (
-                f"{self.port} can not be listened to ({_short(trouble)}); trying again "
-                "until it is back."
+            self._says = say(
+                "{port} can not be listened to ({why}); trying again until it is back.",
+                port=self.port,
+                why=_short(trouble),
             )
             self._newest, self._steady = None, False
             self._resting = Resting()
@@ -190,7 +199,7 @@ class Listener:
             opened = time.monotonic()
             with self._lock:
                 self.port = port
-                self._state, self._says = State.LIVE, f"Listening at {port}."
+                self._state, self._says = State.LIVE, say("Listening at {port}.", port=port)
                 self._any_at, self._opened_at = 0.0, opened
             lines = Lines(opened)
             asked_at = opened - ASK_S

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import Self
 
 from chargebench.errors import ReadingRefused
+from chargebench.words import say
 
 BAUDS = (300, 600, 1200, 2400, 4800, 9600, 14400, 19200, 28800, 38400, 57600, 115200)
 BITS = (7, 8)
@@ -62,7 +63,11 @@ class LineSettings:
         frame = _FRAME.fullmatch(first)
         if frame is None or int(frame[1]) not in BAUDS:
             raise ReadingRefused(
-                f"Expected speed and frame of the line, such as {EXAMPLE}; got “{first[:40]}”."
+                say(
+                    "Expected speed and frame of the line, such as {example}; got “{first}”.",
+                    example=EXAMPLE,
+                    first=first[:40],
+                )
             )
         said: dict[str, str] = {}
         for part in rest:
@@ -77,8 +82,11 @@ class LineSettings:
                 or (word == "decimal" and value != "comma")
             ):
                 raise ReadingRefused(
-                    "Expected after the speed: stable MARK, moving MARK, unit UNIT, decimal comma "
-                    f"or asked WORD, each once; got “{part[:40]}”."
+                    say(
+                        "Expected after the speed: stable MARK, moving MARK, unit UNIT, decimal "
+                        "comma or asked WORD, each once; got “{part}”.",
+                        part=part[:40],
+                    )
                 )
             said[word] = value
         return cls(

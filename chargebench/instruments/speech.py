@@ -8,6 +8,7 @@ from chargebench.errors import ReadingRefused
 from chargebench.instruments.settings import LineSettings
 from chargebench.units import RULES, Kind, read
 from chargebench.units.tables import fold
+from chargebench.words import say
 
 _NUMBER = re.compile(
     r"(?<!\w)(?<!\d[.,])(?P<sign>[+\-\u2212]?)\s*"
@@ -76,9 +77,13 @@ class _Candidate:
     def value(self, settings: LineSettings) -> Decimal:
         if not settings.comma and re.search(r"(?<!\d)[+\-]?[1-9]\d{0,2},\d{3}(?!\d)", self.number):
             raise ReadingRefused(
-                f"“{self.number}” may be {self.number.replace(',', '')} or "
-                f"{self.number.replace(',', '.')}; say in the settings that the comma is the "
-                "decimal mark."
+                say(
+                    "“{number}” may be {whole} or {decimal}; say in the settings that the "
+                    "comma is the decimal mark.",
+                    number=self.number,
+                    whole=self.number.replace(",", ""),
+                    decimal=self.number.replace(",", "."),
+                )
             )
         value = Decimal(self.number.replace(",", ".").replace("\u2212", "-"))
         return abs(value) if value == 0 else value

@@ -13,6 +13,7 @@ from chargebench.rules.figure import MARKS, Day, Figure, Words, unit_of
 from chargebench.rules.place import Place
 from chargebench.sources import SOURCES, Mark
 from chargebench.units import ureg
+from chargebench.words import joined, say
 
 _CITED = ("source", "place", "mark")
 _CALENDAR = ("day", "month", "year")
@@ -26,7 +27,9 @@ def build(cls: type[Any], table: object, place: Place) -> Any:
     fields = dataclasses.fields(cls)
     for key in table:
         if key not in hints:
-            (place / key).refuse(f"not a key here; expected one of {', '.join(sorted(hints))}.")
+            (place / key).refuse(
+                say("not a key here; expected one of {hints}.", hints=joined(", ", sorted(hints)))
+            )
     made: dict[str, Any] = {}
     for field in fields:
         here = place / field.name
@@ -65,7 +68,7 @@ def _value(hint: Any, raw: object, place: Place) -> Any:
 def _plain(hint: Any, raw: object, place: Place) -> Any:
     names = {str: "text", bool: "true or false", date: "a date such as 2024-07-15"}
     if type(raw) is not hint or raw == "":
-        place.refuse(f"expected {names[hint]}.")
+        place.refuse(say("expected {names}.", names=names[hint]))
     return raw
 
 
@@ -81,7 +84,9 @@ def _cited(cls: Any, extras: tuple[Any, ...], raw: object, place: Place) -> Any:
     known = {"value", *_CITED, "effective"} | ({"unit"} if cls is Figure else set())
     for key in raw:
         if key not in known:
-            (place / key).refuse(f"not part of a figure; expected {', '.join(sorted(known))}.")
+            (place / key).refuse(
+                say("not part of a figure; expected {known}.", known=joined(", ", sorted(known)))
+            )
     for key in sorted(known):
         if key not in raw:
             (place / key).refuse("missing.")
@@ -98,9 +103,13 @@ def _citation(raw: dict[str, Any], place: Place) -> dict[str, Any]:
         if not isinstance(raw[key], str):
             (place / key).refuse("expected text.")
     if raw["source"] not in SOURCES:
-        (place / "source").refuse(f"“{raw['source']}” is not a source in the bibliography.")
+        (place / "source").refuse(
+            say("“{source}” is not a source in the bibliography.", source=raw["source"])
+        )
     if raw["mark"] not in MARKS:
-        (place / "mark").refuse(f"“{raw['mark']}” is not one of {', '.join(MARKS)}.")
+        (place / "mark").refuse(
+            say("“{mark}” is not one of {marks}.", mark=raw["mark"], marks=joined(", ", MARKS))
+        )
     _plain(date, raw["effective"], place / "effective")
     return {key: raw[key] for key in (*_CITED, "effective")} | {"key": place.dotted}
 
@@ -118,9 +127,11 @@ def _figure(
     try:
         right = unit_of(unit).dimensionality == ureg.get_dimensionality(_dimension(dimension))
     except (pint.PintError, AttributeError, TypeError, ValueError):
-        (place / "unit").refuse(f"“{unit}” is not a unit known here.")
+        (place / "unit").refuse(say("“{unit}” is not a unit known here.", unit=unit))
     if not right:
-        (place / "unit").refuse(f"“{unit}” is not a unit of {dimension}.")
+        (place / "unit").refuse(
+            say("“{unit}” is not a unit of {dimension}.", unit=unit, dimension=dimension)
+        )
     if calendar and (unit not in _CALENDAR or value != int(value) or value < 0):
         place.refuse("expected a whole number of day, month or year.")
     return Figure(value=value, unit=unit, **cited)
@@ -138,5 +149,7 @@ def _words(
         try:
             date.fromisoformat(f"2000-{value}")
         except ValueError:
-            (place / "value").refuse(f"“{value}” is not a day of the year such as 03-01.")
+            (place / "value").refuse(
+                say("“{value}” is not a day of the year such as 03-01.", value=value)
+            )
     return Words(value=value, **cited)

@@ -11,6 +11,7 @@ from chargebench.rules.checking import build
 from chargebench.rules.figure import MARKS
 from chargebench.rules.place import Place, Text
 from chargebench.sources import SOURCES, Mark
+from chargebench.words import joined, say
 
 CLASSES = ("A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3")
 STEPS = (
@@ -73,7 +74,13 @@ def checklist(safety_class: str) -> tuple[ChecklistLine, ...]:
     Each line names its own.
     """
     if safety_class not in CLASSES:
-        raise RuleSetRefused(f"“{safety_class}” is not one of {', '.join(CLASSES)}.")
+        raise RuleSetRefused(
+            say(
+                "“{safety_class}” is not one of {classes}.",
+                safety_class=safety_class,
+                classes=joined(", ", CLASSES),
+            )
+        )
     return tuple(line for line in _lines() if safety_class in line.classes)
 
 
@@ -87,17 +94,35 @@ def read_checklist(path: Path) -> tuple[ChecklistLine, ...]:
     for number, line in enumerate(lines):
         here = place / "lines" / number
         if line.key in seen:
-            (here / "key").refuse(f"“{line.key}” is used twice.")
+            (here / "key").refuse(say("“{key}” is used twice.", key=line.key))
         seen.add(line.key)
         if line.source not in SOURCES:
-            (here / "source").refuse(f"“{line.source}” is not a source in the bibliography.")
+            (here / "source").refuse(
+                say("“{source}” is not a source in the bibliography.", source=line.source)
+            )
         if line.mark not in MARKS:
-            (here / "mark").refuse(f"“{line.mark}” is not one of {', '.join(MARKS)}.")
+            (here / "mark").refuse(
+                say("“{mark}” is not one of {marks}.", mark=line.mark, marks=joined(", ", MARKS))
+            )
         if line.step not in STEPS:
-            (here / "step").refuse(f"“{line.step}” is not one of {', '.join(STEPS)}.")
+            (here / "step").refuse(
+                say("“{step}” is not one of {steps}.", step=line.step, steps=joined(", ", STEPS))
+            )
         if line.when not in WHEN:
-            (here / "when").refuse(f"“{line.when}” is not one of {', '.join(WHEN[1:])}.")
+            (here / "when").refuse(
+                say(
+                    "“{when}” is not one of {known}.",
+                    when=line.when,
+                    known=joined(", ", WHEN[1:]),
+                )
+            )
         for name in line.classes:
             if name not in CLASSES:
-                (here / "classes").refuse(f"“{name}” is not one of {', '.join(CLASSES)}.")
+                (here / "classes").refuse(
+                    say(
+                        "“{name}” is not one of {classes}.",
+                        name=name,
+                        classes=joined(", ", CLASSES),
+                    )
+                )
     return tuple(sorted(lines, key=lambda line: STEPS.index(line.step)))

@@ -2,6 +2,7 @@
 
 from chargebench.rules.model import RuleSet
 from chargebench.rules.place import Place
+from chargebench.words import joined, say
 
 PRESSURE_CLASSES = ("very high", "high", "medium", "low")
 GWP_SETS = ("AR4", "AR5", "AR6", "EU-2024")
@@ -21,7 +22,9 @@ def check(rule_set: RuleSet, place: Place) -> None:
 
 def _one_of(value: str, allowed: tuple[str, ...], place: Place) -> None:
     if value not in allowed:
-        place.refuse(f"“{value}” is not one of {', '.join(allowed)}.")
+        place.refuse(
+            say("“{value}” is not one of {allowed}.", value=value, allowed=joined(", ", allowed))
+        )
 
 
 def _recovery(rule_set: RuleSet, place: Place) -> None:
@@ -33,7 +36,7 @@ def _recovery(rule_set: RuleSet, place: Place) -> None:
         _one_of(level.measure, ("vacuum", "absolute"), here / "measure")
     for name in PRESSURE_CLASSES:
         if all(level.pressure_class != name for level in rule_set.recovery.levels):
-            (place / "levels").refuse(f"no row for pressure class “{name}”.")
+            (place / "levels").refuse(say("no row for pressure class “{name}”.", name=name))
 
 
 def _leak_rate(rule_set: RuleSet, place: Place) -> None:

@@ -8,6 +8,7 @@ from typing import Any, get_args
 
 from chargebench.sources import Mark, cite
 from chargebench.units import Q, Quantity, ureg
+from chargebench.words import say
 
 MARKS: tuple[str, ...] = get_args(Mark)
 
@@ -36,9 +37,9 @@ class Cited:
     @property
     def reference(self) -> str:
         """Source, place and mark as a screen or sheet prints them."""
-        place = f", {self.place}" if self.place else ""
+        place = say(", {place}", place=self.place) if self.place else ""
         mark = "unverified" if self.unverified else self.mark
-        return f"{cite(self.source)}{place} [{mark}]"
+        return say("{cite}{place} [{mark}]", cite=cite(self.source), place=place, mark=mark)
 
 
 @dataclass(frozen=True, slots=True)

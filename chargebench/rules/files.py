@@ -13,6 +13,7 @@ from chargebench.rules.checking import build
 from chargebench.rules.consistency import check
 from chargebench.rules.model import RuleSet
 from chargebench.rules.place import Place, Text
+from chargebench.words import joined, say
 
 _IDENTITY = ("name", "title", "jurisdiction", "edition", "effective")
 
@@ -50,7 +51,13 @@ def load(name: str) -> RuleSet:
     Each figure of the rule set names its own.
     """
     if name not in names():
-        raise RuleSetRefused(f"No rule set “{name}”; expected one of {', '.join(names())}.")
+        raise RuleSetRefused(
+            say(
+                "No rule set “{name}”; expected one of {names}.",
+                name=name,
+                names=joined(", ", names()),
+            )
+        )
     return load_file(_folder() / f"{name}.toml")
 
 
@@ -92,31 +99,41 @@ def _read(path: Path, over: str = "") -> tuple[tuple[Text, ...], dict[str, Any]]
     try:
         content = path.read_text("utf-8")
     except (OSError, UnicodeDecodeError) as error:
-        raise RuleSetRefused(f"{path.name}: can not be read as a text file.") from error
+        raise RuleSetRefused(
+            say("{path}: can not be read as a text file.", path=path.name)
+        ) from error
     text = Text(path, content)
     try:
         table = tomllib.loads(content, parse_float=Decimal)
     except tomllib.TOMLDecodeError as error:
-        raise RuleSetRefused(f"{path.name}: not a TOML file: {error}.") from error
+        raise RuleSetRefused(
+            say("{path}: not a TOML file: {error}.", path=path.name, error=str(error))
+        ) from error
     place = Place((text,)) / "rule_set"
     identity = table.get("rule_set")
     if not isinstance(identity, dict):
-        place.refuse(f"expected a table with {', '.join(_IDENTITY)}.")
+        place.refuse(say("expected a table with {identity}.", identity=joined(", ", _IDENTITY)))
     base, drops = identity.pop("extends", None), identity.pop("drops", [])
     _check_identity(identity, place)
     _date_figures(table, identity["effective"])
     if base is None:
         return (text,), table
     if base not in names():
-        (place / "extends").refuse(f"“{base}” is not one of {', '.join(names())}.")
+        (place / "extends").refuse(
+            say("“{base}” is not one of {names}.", base=base, names=joined(", ", names()))
+        )
     if over and base != over:
-        (place / "extends").refuse(f"“{base}” is not the rule set chosen, {over}.")
+        (place / "extends").refuse(
+            say("“{base}” is not the rule set chosen, {over}.", base=base, over=over)
+        )
     texts, under = _read(_folder() / f"{base}.toml")
     if not isinstance(drops, list):
         (place / "drops").refuse("expected a list.")
     for name in drops:
         if name not in under:
-            (place / "drops").refuse(f"“{name}” is not a table of {base}.")
+            (place / "drops").refuse(
+                say("“{name}” is not a table of {base}.", name=name, base=base)
+            )
         del under[name]
     return (text, *texts), _laid_over(under, table)
 
@@ -126,10 +143,14 @@ def _check_identity(identity: dict[str, Any], place: Place) -> None:
         wanted = date if key == "effective" else str
         if type(identity.get(key)) is not wanted:
             kind = "a date such as 2024-07-15" if wanted is date else "text"
-            (place / key).refuse(f"expected {kind}." if key in identity else "missing.")
+            (place / key).refuse(
+                say("expected {kind}.", kind=kind) if key in identity else "missing."
+            )
     for key in identity:
         if key not in _IDENTITY:
-            (place / key).refuse(f"not a key here; expected one of {', '.join(_IDENTITY)}.")
+            (place / key).refuse(
+                say("not a key here; expected one of {identity}.", identity=joined(", ", _IDENTITY))
+            )
 
 
 def _date_figures(table: Any, effective: date) -> None:

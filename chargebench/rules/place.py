@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import NoReturn
 
 from chargebench.errors import RuleSetRefused
+from chargebench.words import say
 
 Key = str | int
 _HEADER = re.compile(r"^\s*(\[\[?)\s*(.+?)\s*\]\]?\s*(?:#.*)?$")
@@ -70,4 +71,12 @@ class Place:
         """Refuse what stands here."""
         found = [(*text.line(self.keys), text.path) for text in self.texts]
         _, line, path = max(found, key=lambda row: row[0])
-        raise RuleSetRefused(f"{path.name}, line {line}, {self.dotted}: {why}")
+        raise RuleSetRefused(
+            say(
+                "{path}, line {line}, {dotted}: {why}",
+                path=path.name,
+                line=line,
+                dotted=self.dotted,
+                why=why,
+            )
+        )
