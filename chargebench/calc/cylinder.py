@@ -12,6 +12,7 @@ from chargebench.calc.compare import at_least
 from chargebench.errors import ChargebenchError
 from chargebench.rules import Cylinders, Figure
 from chargebench.units import Q, Quantity, dimensions
+from chargebench.words import say
 
 By = Literal["80 % at 25 °C", "liquid full at hot temperature", "printed filling ratio"]
 
@@ -98,8 +99,12 @@ def fill_limit(
     printed = None if ratio is None else _held(ratio, volume, rule.water_density.quantity)
     if printed is None and (at_reference is None or at_hot is None):
         raise ChargebenchError(
-            f"{refrigerant or 'This refrigerant'} has no liquid at {rule.hot_temperature.text}; "
-            "expected a filling ratio in the rule set. Fill by the ratio stamped on the cylinder."
+            say(
+                "{refrigerant} has no liquid at {temperature}; expected a filling "
+                "ratio in the rule set. Fill by the ratio stamped on the cylinder.",
+                refrigerant=refrigerant or "This refrigerant",
+                temperature=rule.hot_temperature.text,
+            )
         )
     limits: dict[By, Quantity | None] = {
         "80 % at 25 °C": at_reference,

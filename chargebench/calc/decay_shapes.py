@@ -13,6 +13,8 @@ from typing import Literal, Self
 import numpy as np
 from numpy.typing import NDArray
 
+from chargebench.words import say
+
 Array = NDArray[np.float64]
 Bend = Literal["", "exponential", "log rise"]
 
@@ -58,7 +60,7 @@ class Shapes:
     def name(self) -> str:
         """What the shape is called."""
         if self.line:
-            return f"line + {self.bend}" if self.bend else "line"
+            return say("line + {bend}", bend=self.bend) if self.bend else "line"
         return self.bend or "constant"
 
     @property

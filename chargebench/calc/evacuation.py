@@ -20,6 +20,7 @@ from chargebench.calc.decay_fit import Fit, fit
 from chargebench.calc.decay_rules import DecayRule, RuleResult, RuleWord, standard_rules
 from chargebench.errors import OutsideDomain
 from chargebench.units import Q
+from chargebench.words import say
 
 __all__ = [
     "MICRON_PA",
@@ -99,17 +100,18 @@ class DecayVerdict:
     def sentences(self) -> tuple[str, str]:
         """The verdict; and what can not be excluded, with the minutes more that would decide."""
         not_firm = "" if self.firm or self.word is DecayWord.UNDECIDED else ", not firm yet"
-        verdict = f"{self.word.value.capitalize()}{not_firm}. {self.reason}"
-        rest = []
-        if self.slope_upper is not None and self.slope_upper_micron is not None:
-            rest.append(
-                f"A leak below {self.slope_upper_micron:.1f} micron/min "
-                f"({self.slope_upper:.2f} Pa/min) can not be excluded"
-            )
-        if self.minutes_more > 0:
-            rest.append(f"go on for {math.ceil(self.minutes_more)} more minutes")
-        text = "; ".join(rest)
-        return verdict, f"{text[:1].upper()}{text[1:]}." if text else ""
+        word = self.word.value.capitalize()
+        verdict = say("{word}{firm}. {reason}", word=word, firm=not_firm, reason=self.reason)
+        minutes = math.ceil(self.minutes_more)
+        further = say("Go on for {minutes} more minutes.", minutes=minutes) if minutes > 0 else ""
+        micron, pascal = self.slope_upper_micron, self.slope_upper
+        if micron is None or pascal is None:
+            return verdict, further
+        excluded = "A leak below {micron:.1f} micron/min ({pascal:.2f} Pa/min) can not be excluded"
+        leak = say(excluded, micron=micron, pascal=pascal)
+        if not further:
+            return verdict, say("{leak}.", leak=leak)
+        return verdict, say("{leak}; go on for {minutes} more minutes.", leak=leak, minutes=minutes)
 
 
 def _undecided(reason: str, minutes: float, limits: DecayLimits) -> DecayVerdict:
@@ -227,17 +229,25 @@ def _doubted(
     risen_first = fitted.stray == 0 and not above and word is DecayWord.TIGHT
     risen_last = fitted.stray == len(readings) - 1 and above and word is not DecayWord.LEAK
     if risen_first or risen_last:
-        return DecayWord.UNDECIDED, (
-            f"The {'first' if risen_first else 'last'} reading stands far off the others: read on, "
-            "and strike it out if it was wrong."
+        return DecayWord.UNDECIDED, say(
+            "The {which} reading stands far off the others: read on, and strike it out "
+            "if it was wrong.",
+            which="first" if risen_first else "last",
         )
-    return word, f"{reason} The reading at {at:g} min fits none of this and was left out."
+    return word, say(
+        "{reason} The reading at {at:g} min fits none of this and was left out.",
+        reason=reason,
+        at=at,
+    )
 
 
 def _word(fitted: Fit, length: float, limits: DecayLimits) -> tuple[DecayWord, str]:
     """The decision rule, in order: tight, leak, moisture, otherwise not yet decided."""
     if length < limits.minutes_least:
-        return DecayWord.UNDECIDED, f"A test under {limits.minutes_least:g} min tells too little."
+        return DecayWord.UNDECIDED, say(
+            "A test under {minutes_least:g} min tells too little.",
+            minutes_least=limits.minutes_least,
+        )
     if fitted.scatter > limits.scatter_most:
         return DecayWord.UNDECIDED, SCATTERS
     slope_least = limits.slope_allowed * MICRON_PA

@@ -20,6 +20,7 @@ from chargebench.calc.evidence_rules import (
     Says,
 )
 from chargebench.units import Q, Quantity, System, brief, shown
+from chargebench.words import Measured, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +112,7 @@ def _state(value: float, low: float, high: float) -> str:
 def _between(low: float, high: float, system: System) -> str:
     """Two differences in kelvin as a band."""
     begin, end = (brief(Q(each, "kelvin"), system) for each in (low, high))
-    return f"{begin.partition(' ')[0]} to {end}"
+    return say("{begin} to {end}", begin=Measured(begin.partition(" ")[0]), end=end)
 
 
 def _banded(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, str]]:
@@ -123,19 +124,32 @@ def _banded(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, st
             continue
         expected: Quantity | None = getattr(findings, expected_name)
         low, high = getattr(bands, name)
-        against = f"usual {_between(low, high, findings.told_in)}"
+        against = say("usual {band}", band=_between(low, high, findings.told_in))
         if expected is not None:
             middle, told = expected.m_as("delta_degC"), shown(expected, findings.told_in)
             around = bands.around_expected
             if (within := findings.expected_within.get(name)) is not None:
                 around = within.m_as("delta_degC")
-                told += f" ± {shown(within, findings.told_in)}"
+                told = say("{told} ± {within}", told=told, within=shown(within, findings.told_in))
             low, high = middle - around, middle + around
-            against = f"{findings.expected_from}: {told}"
+            against = say(
+                "{expected_from}: {told}", expected_from=findings.expected_from, told=told
+            )
         state = _state(value.m_as("delta_degC"), low - doubt, high + doubt)
         surface = ", from surfaces" if doubt else ""
         told = shown(value, findings.told_in)
-        yield measure, state, f"{measure} {told}, {state} ({against}{surface})"
+        yield (
+            measure,
+            state,
+            say(
+                "{measure} {told}, {state} ({against}{surface})",
+                measure=measure,
+                told=told,
+                state=state,
+                against=against,
+                surface=surface,
+            ),
+        )
 
 
 def _others(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, str]]:
@@ -145,17 +159,32 @@ def _others(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, st
         yield (
             Measure.DRIER,
             state,
-            f"{Measure.DRIER} {shown(findings.drier_drop, findings.told_in)}, {state}",
+            say(
+                "{measure} {drop}, {state}",
+                measure=Measure.DRIER,
+                drop=shown(findings.drier_drop, findings.told_in),
+                state=state,
+            ),
         )
     if findings.box_temperature is not None and findings.set_point is not None:
         over = findings.box_temperature.m_as("kelvin") - findings.set_point.m_as("kelvin")
         state = "high" if over > bands.box else "usual"
         told = f"{'+' if over >= 0 else ''}{shown(Q(over, 'kelvin'), findings.told_in)}"
-        yield Measure.BOX, state, f"{Measure.BOX} {told} over the set point, {state}"
+        over_set = "{box} {told} over the set point, {state}"
+        yield Measure.BOX, state, say(over_set, box=Measure.BOX, told=told, state=state)
     if findings.current is not None and findings.current.rated.m_as("A") > 0:
         share = findings.current.measured.m_as("A") / findings.current.rated.m_as("A")
         state = _state(share, *bands.current)
-        yield Measure.CURRENT, state, f"{Measure.CURRENT} {100 * share:.0f} % of rated, {state}"
+        yield (
+            Measure.CURRENT,
+            state,
+            say(
+                "{measure} {share:.0f} % of rated, {state}",
+                measure=Measure.CURRENT,
+                share=100 * share,
+                state=state,
+            ),
+        )
     for measure, seen in (
         (Measure.FROST, findings.frost),
         (Measure.CONDENSER, findings.condenser),
@@ -163,7 +192,7 @@ def _others(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, st
         (Measure.EVAPORATOR_FAN, findings.evaporator_fan),
     ):
         if seen is not None:
-            yield measure, seen.value, f"{measure}: {seen}"
+            yield measure, seen.value, say("{measure}: {seen}", measure=measure, seen=seen)
 
 
 def _read(findings: Findings, bands: Bands) -> tuple[tuple[Measure, str, str], ...]:
@@ -252,9 +281,15 @@ def next_measurement(findings: Findings, bands: Bands = Bands()) -> NextMeasurem
     if best is None:
         return None
     first, second = decided[0]
-    more = f", and {len(decided) - 1} more such pairs" if len(decided) > 1 else ""
+    more = say(", and {count} more such pairs", count=len(decided) - 1) if len(decided) > 1 else ""
     return NextMeasurement(
         best.value,
-        f"{best.value.capitalize()} would tell {first} from {second}{more}.",
+        say(
+            "{best} would tell {first} from {second}{more}.",
+            best=best.value.capitalize(),
+            first=first,
+            second=second,
+            more=more,
+        ),
         needs_hose=_needs_hose(best, findings),
     )

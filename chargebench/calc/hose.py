@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from chargebench.errors import OutsideDomain
 from chargebench.units import Q, Quantity, System, dimensions, show, shown
+from chargebench.words import say
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,8 +94,11 @@ def share_of_charge(*, hose: Quantity, nameplate: Quantity) -> Quantity:
     full = nameplate.m_as("g")
     if full <= 0:
         raise OutsideDomain(
-            f"Expected a nameplate charge above zero, not {show(nameplate, 'g', 1)}; "
-            "read it from the nameplate first."
+            say(
+                "Expected a nameplate charge above zero, not {nameplate}; read it from the "
+                "nameplate first.",
+                nameplate=show(nameplate, "g", 1),
+            )
         )
     return Q(100 * hose.m_as("g") / full, "percent")
 
@@ -131,6 +135,10 @@ def connection_cost(
     share = share_of_charge(hose=hose, nameplate=nameplate)
     return ConnectionCost(
         share,
-        f"Connecting this hose costs {shown(hose, system)}, {share.m_as('percent'):.1f} % of the "
-        "charge; surface temperatures cost nothing.",
+        say(
+            "Connecting this hose costs {hose}, {share:.1f} % of the charge; surface "
+            "temperatures cost nothing.",
+            hose=shown(hose, system),
+            share=share.m_as("percent"),
+        ),
     )

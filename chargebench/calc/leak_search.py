@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from chargebench.units import Quantity, System, dimensions
+from chargebench.words import joined, say
 
 AIR_MOLAR_MASS = 28.96  # g/mol, dry air (ISO2533, table 1: 28.964 kg/kmol)
 _PRESSURE_LEAST: dict[System, str] = {"SI": "2 bar", "IP": "29 psi"}
@@ -141,12 +142,21 @@ def coverage(kind: EquipmentKind, ticked: Collection[str]) -> Coverage:
     done = tuple(each for each in listed if each.key in ticked)
     left = tuple(each for each in listed if each.key not in ticked)
     if not left:
-        sentence = f"All {len(listed)} places of a {kind} were searched."
+        sentence = say(
+            "All {listed} places of a {kind} were searched.", listed=len(listed), kind=kind
+        )
     elif not done:
-        sentence = f"None of the {len(listed)} places of a {kind} was searched."
+        sentence = say(
+            "None of the {listed} places of a {kind} was searched.", listed=len(listed), kind=kind
+        )
     else:
-        names = "; ".join(each.label for each in left)
-        sentence = f"{len(done)} of {len(listed)} places were searched. Not searched: {names}."
+        names = joined("; ", (each.label for each in left))
+        sentence = say(
+            "{done} of {listed} places were searched. Not searched: {names}.",
+            done=len(done),
+            listed=len(listed),
+            names=names,
+        )
     return Coverage(done, left, not left, sentence)
 
 
@@ -170,17 +180,20 @@ def detector_check(*, before: bool | None, after: bool | None) -> DetectorCheck:
     if before is False or after is False:
         when = "before" if before is False else "after"
         return DetectorCheck(
-            DetectorWord.FAILED, f"The detector failed its check {when} the search: search again."
+            DetectorWord.FAILED,
+            say("The detector failed its check {when} the search: search again.", when=when),
         )
     if before and after:
         return DetectorCheck(
             DetectorWord.COUNTS, "The detector answered before and after the search."
         )
-    missing = " and ".join(
-        name for name, answer in (("before", before), ("after", after)) if answer is None
+    missing = joined(
+        " and ",
+        (name for name, answer in (("before", before), ("after", after)) if answer is None),
     )
     return DetectorCheck(
-        DetectorWord.UNCHECKED, f"The detector was not checked {missing} the search."
+        DetectorWord.UNCHECKED,
+        say("The detector was not checked {missing} the search.", missing=missing),
     )
 
 
@@ -237,7 +250,10 @@ def advice(
         found.append(
             Advice(
                 "Raise the pressure with dry nitrogen, within the design pressure.",
-                f"Little comes out to be found below {_PRESSURE_LEAST[system]} gauge.",
+                say(
+                    "Little comes out to be found below {pressure} gauge.",
+                    pressure=_PRESSURE_LEAST[system],
+                ),
             )
         )
     return tuple(found)

@@ -12,6 +12,7 @@ from chargebench.calc.leak_flow import smallest_leak, time_needed
 from chargebench.calc.scale import COVERAGE
 from chargebench.errors import OutsideDomain, PressureTooHigh
 from chargebench.units import Q, Quantity, dimensions, gauge
+from chargebench.words import say
 
 __all__ = [
     "PressureVerdict",
@@ -89,8 +90,13 @@ def check_test_pressure(*, planned: Quantity, design_pressures: Mapping[str, Qua
     if planned.m_as("Pa") > lowest.m_as("Pa") * (1 + 1e-9):
         unit = str(lowest.units)
         raise PressureTooHigh(
-            f"Expected a test pressure of at most {gauge(lowest, unit, 1)}, the design pressure of "
-            f"the {side}; {gauge(planned, unit, 1)} could burst it."
+            say(
+                "Expected a test pressure of at most {lowest}, the design pressure of the "
+                "{side}; {planned} could burst it.",
+                lowest=gauge(lowest, unit, 1),
+                side=side,
+                planned=gauge(planned, unit, 1),
+            )
         )
 
 

@@ -15,6 +15,7 @@ from chargebench.rules import (
     VentingExemption,
 )
 from chargebench.units import Q, Quantity, dimensions
+from chargebench.words import say
 
 Word = Literal["met", "not met", "not shown"]
 
@@ -142,8 +143,11 @@ def _row(rule: Recovery, pressure_class: str, full_charge: Quantity) -> Recovery
             continue
         return row
     raise ChargebenchError(
-        f"No recovery level for pressure class “{pressure_class}” at this charge; "
-        "expected very high, high, medium or low."
+        say(
+            "No recovery level for pressure class “{pressure_class}” at this charge; "
+            "expected very high, high, medium or low.",
+            pressure_class=pressure_class,
+        )
     )
 
 

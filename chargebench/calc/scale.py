@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from chargebench.units import Q, Quantity, dimensions
+from chargebench.words import say
 
 COVERAGE = 2  # k = 2, about 95 % (JCGM100, 6.3.3)
 
@@ -104,8 +105,12 @@ def charge_budget(
     off = Q(abs(gain.m_as("") * net.m_as("g")) / math.sqrt(3), "g")
     hose = Q(abs(hose_half_width.m_as("g")) / math.sqrt(3), "g")
     budget = (
-        BudgetLine("resolution", step, f"{2 * lines} readings, each within half a step"),
-        BudgetLine("repeatability", spread, f"{2 * lines} readings, by the certificate"),
+        BudgetLine(
+            "resolution", step, say("{lines} readings, each within half a step", lines=2 * lines)
+        ),
+        BudgetLine(
+            "repeatability", spread, say("{lines} readings, by the certificate", lines=2 * lines)
+        ),
         BudgetLine("gain", off, "largest error in proportion to the mass"),
         BudgetLine("hose content", hose, "within the half-width given"),
     )

@@ -16,8 +16,11 @@ from chargebench.errors import OutsideDomain, PropertiesUnavailable
 from chargebench.fluids.catalogue import refrigerant
 from chargebench.fluids.saturated import saturation
 from chargebench.units import Q, Quantity, dimensions, show
+from chargebench.words import say
 
 NITROGEN = "nitrogen"
+_NOT_STARTED = "The property process did not start within {seconds:g} s."
+_NO_ANSWER = "The property process did not answer within {seconds:g} s; try again."
 _COLDEST, _HOTTEST = 203.15, 423.15  # K: a bench and a hot compressor's discharge, with room
 _NITROGEN_MOST = 30e6  # Pa: above the filling pressure of any cylinder in use
 _CHILD = Path(__file__).with_name("child.py")
@@ -90,7 +93,7 @@ class PropertyProcess:
             )
         except OSError as reason:
             raise PropertiesUnavailable(
-                f"The property process could not be started ({reason})."
+                say("The property process could not be started ({reason}).", reason=reason)
             ) from reason
         self._collector = threading.Thread(
             target=_collect,
@@ -105,17 +108,13 @@ class PropertyProcess:
         assert process is not None
         assert process.stdin is not None
         if not self._ready.wait(self._start_seconds):
-            raise PropertiesUnavailable(
-                f"The property process did not start within {self._start_seconds:g} s."
-            )
+            raise PropertiesUnavailable(say(_NOT_STARTED, seconds=self._start_seconds))
         process.stdin.write(line + "\n")
         process.stdin.flush()
         try:
             answer = self._lines.get(timeout=self._answer_seconds)
         except queue.Empty:
-            raise PropertiesUnavailable(
-                f"The property process did not answer within {self._answer_seconds:g} s; try again."
-            ) from None
+            raise PropertiesUnavailable(say(_NO_ANSWER, seconds=self._answer_seconds)) from None
         if not answer:
             raise EOFError
         found: dict[str, Any] = json.loads(answer)
@@ -259,7 +258,10 @@ def gas_density(name: str, *, temperature: Quantity, pressure: Quantity) -> Quan
 def _refuse_outside(name: str, kelvin: float, pascal: float) -> None:
     if not _COLDEST <= kelvin <= _HOTTEST:
         raise OutsideDomain(
-            f"Expected a temperature between −70 °C and 150 °C for the density of {name} gas."
+            say(
+                "Expected a temperature between −70 °C and 150 °C for the density of {name} gas.",
+                name=name,
+            )
         )
     if name == NITROGEN:
         if not 0 < pascal <= _NITROGEN_MOST:
@@ -273,8 +275,13 @@ def _refuse_outside(name: str, kelvin: float, pascal: float) -> None:
     if not 0 < pascal <= dew * (1 + 1e-9):
         celsius = show(Q(min(kelvin, lines.axis.high), "K"), "degC", 1)
         raise OutsideDomain(
-            f"Expected an absolute pressure above zero and up to the dew pressure of {name}, "
-            f"{show(Q(dew, 'Pa'), 'bar', 2)} at {celsius}; above it there is liquid."
+            say(
+                "Expected an absolute pressure above zero and up to the dew pressure of "
+                "{name}, {dew} at {celsius}; above it there is liquid.",
+                name=name,
+                dew=show(Q(dew, "Pa"), "bar", 2),
+                celsius=celsius,
+            )
         )
 
 
@@ -287,5 +294,7 @@ def _density(name: str, kelvin: float, pascal: float) -> float:
         fluids, shares = list(known.equation), list(known.equation_shares)
     answer = _properties.ask([fluids, shares, kelvin, pascal])
     if "density" not in answer:
-        raise OutsideDomain(f"No gas density of {name} there: {answer['refused']}.")
+        raise OutsideDomain(
+            say("No gas density of {name} there: {refused}.", name=name, refused=answer["refused"])
+        )
     return float(answer["density"])

@@ -3,6 +3,7 @@
 from chargebench.errors import ReadingRefused
 from chargebench.units.reading import Reading, show
 from chargebench.units.registry import STANDARD_ATMOSPHERE, Quantity, dimensions
+from chargebench.words import say
 
 
 @dimensions(air_pressure="[pressure]")
@@ -32,8 +33,12 @@ def absolute(reading: Reading, air_pressure: Quantity) -> Quantity:
     total: Quantity = pressure + air_pressure.to("Pa")
     if total.m_as("Pa") < 0:
         raise ReadingRefused(
-            f"“{reading.text}” is below a perfect vacuum where the air has "
-            f"{show(air_pressure, str(reading.pint_unit), 2)}; check the sign and the unit."
+            say(
+                "“{text}” is below a perfect vacuum where the air has {air_pressure}; "
+                "check the sign and the unit.",
+                text=reading.text,
+                air_pressure=show(air_pressure, str(reading.pint_unit), 2),
+            )
         )
     return total
 

@@ -9,9 +9,10 @@ from fractions import Fraction
 from typing import Any
 
 from chargebench.errors import ReadingRefused
+from chargebench.units.number import SPACES, number_of, quoted
 from chargebench.units.registry import EXACT_MG, Q, Quantity, mass_mg, ureg
 from chargebench.units.tables import DIAL, LABELS, RULES, Kind, Unit, fold
-from chargebench.words import Measured
+from chargebench.words import Measured, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,13 +41,11 @@ class Reading:
         return mass_mg(self.value, self.unit)
 
 
-_SPACES = " \u00a0\u2009\u202f"
 _PART = re.compile(
-    rf"(?P<number>[+\-\u2212]?\d+/\d+|[+\-\u2212]?[\d.,](?:[\d.,{_SPACES}]*[\d.,])?)"
-    rf"[{_SPACES}]*(?P<unit>[^\d{_SPACES}+\-\u2212.,][^\d+\-\u2212]*)?"
+    rf"(?P<number>[+\-\u2212]?\d+/\d+|[+\-\u2212]?[\d.,](?:[\d.,{SPACES}]*[\d.,])?)"
+    rf"[{SPACES}]*(?P<unit>[^\d{SPACES}+\-\u2212.,][^\d+\-\u2212]*)?"
 )
 _POWER = re.compile(r"(?<=[A-Za-z])[23](?=\s|$)")  # the 2 of m2 belongs to the unit
-_GROUPED = re.compile(rf"\d{{1,3}}(?:[{_SPACES}]\d{{3}})+")
 _LONGEST_TEXT = 60
 
 
@@ -71,13 +70,23 @@ def read(kind: Kind, text: str, bare_unit: str | None = None) -> Reading:
     stripped = text.strip()
     if not stripped:
         raise ReadingRefused(
-            f"Expected {kind.with_article}, such as {rule.example}; nothing was typed."
+            say(
+                "Expected {kind}, such as {example}; nothing was typed.",
+                kind=kind.with_article,
+                example=rule.example,
+            )
         )
     if len(stripped) > _LONGEST_TEXT:
-        raise ReadingRefused(f"Expected one {kind}, such as {rule.example}; this is too long.")
+        raise ReadingRefused(
+            say(
+                "Expected one {kind}, such as {example}; this is too long.",
+                kind=kind,
+                example=rule.example,
+            )
+        )
     parts = _split(kind, _POWER.sub(lambda power: "²³"[int(power[0]) - 2], stripped))
     numbers = [
-        (_number(kind, number, stripped), _unit(kind, unit, bare_unit, stripped))
+        (number_of(kind, number, stripped), _unit(kind, unit, bare_unit, stripped))
         for number, unit in parts
     ]
     reading = (
@@ -96,56 +105,16 @@ def _split(kind: Kind, text: str) -> list[tuple[str, str]]:
         match = _PART.match(text, position)
         if match is None or match.end() == position:
             raise ReadingRefused(
-                f"Expected {kind.with_article}, such as {RULES[kind].example}; got {_shown(text)}."
+                say(
+                    "Expected {kind}, such as {example}; got {text}.",
+                    kind=kind.with_article,
+                    example=RULES[kind].example,
+                    text=quoted(text),
+                )
             )
-        parts.append((match["number"], (match["unit"] or "").strip(_SPACES)))
+        parts.append((match["number"], (match["unit"] or "").strip(SPACES)))
         position = match.end()
     return parts
-
-
-def _shown(text: str) -> str:
-    return f"“{text if len(text) <= 30 else text[:29] + '…'}”"
-
-
-def _number(kind: Kind, typed: str, text: str) -> Fraction:
-    number = typed.replace("\u2212", "-")
-    if "/" in number:
-        return _inch_fraction(kind, number)
-    sign = number[0] if number[0] in "+-" else ""
-    digits = number.removeprefix(sign)
-    whole, _, _ = digits.replace(",", ".").partition(".")
-    if any(space in digits for space in _SPACES):
-        if not _GROUPED.fullmatch(whole):
-            raise ReadingRefused(
-                f"Expected one number in {_shown(text)}; spaces may only part thousands, "
-                "as in 4 312.5."
-            )
-        digits = re.sub(rf"[{_SPACES}]", "", digits)
-    if digits.count(".") + digits.count(",") > 1:
-        raise ReadingRefused(
-            f"Expected one decimal mark in {_shown(text)}; write 1234.5 or 1234,5, "
-            "without marks between thousands."
-        )
-    if re.fullmatch(r"[1-9]\d{0,2},\d{3}", digits):
-        raise ReadingRefused(
-            f"{_shown(text)} could be {digits.replace(',', '')} or {digits.replace(',', '.')}; "
-            "write it without a comma."
-        )
-    if not re.fullmatch(r"\d+[.,]?\d*|[.,]\d+", digits):
-        raise ReadingRefused(
-            f"Expected {kind.with_article}, such as {RULES[kind].example}; got {_shown(text)}."
-        )
-    return Fraction(Decimal(sign + digits.replace(",", ".")))
-
-
-def _inch_fraction(kind: Kind, number: str) -> Fraction:
-    top, bottom = (int(part) for part in number.split("/"))
-    if kind is not Kind.LENGTH or bottom not in (2, 4, 8, 16, 32, 64):
-        raise ReadingRefused(
-            f"Expected {kind.with_article}, such as {RULES[kind].example}; "
-            "fractions are read only for lengths, in halves to 64ths of an inch."
-        )
-    return Fraction(top, bottom)
 
 
 def _unit(kind: Kind, typed: str, bare_unit: str | None, text: str) -> Unit:
@@ -157,17 +126,37 @@ def _unit(kind: Kind, typed: str, bare_unit: str | None, text: str) -> Unit:
         return unit
     if not typed:
         raise ReadingRefused(
-            f"Expected {kind.with_article} with its unit, such as {rule.example}; "
-            f"got only {_shown(text)}."
+            say(
+                "Expected {kind} with its unit, such as {example}; got only {text}.",
+                kind=kind.with_article,
+                example=rule.example,
+                text=quoted(text),
+            )
         )
     if kind is Kind.PRESSURE and fold(typed) in ("psi", "bar", "kpa", "mpa"):
         raise ReadingRefused(
-            f"“{typed}” may be gauge or absolute; write {_gauge_word(typed)} as read on a gauge, "
-            f"or {_absolute_word(typed)}."
+            say(
+                "“{typed}” may be gauge or absolute; write {gauge} as read on a "
+                "gauge, or {absolute}.",
+                typed=typed,
+                gauge=_gauge_word(typed),
+                absolute=_absolute_word(typed),
+            )
         )
     known = _kind_of(typed)
-    but = f"; “{typed}” is a unit of {known}" if known else f"; “{typed}” is not a unit known here"
-    raise ReadingRefused(f"Expected {kind.with_article}, such as {rule.example}{but}.")
+    but = (
+        say("; “{typed}” is a unit of {known}", typed=typed, known=known)
+        if known
+        else say("; “{typed}” is not a unit known here", typed=typed)
+    )
+    raise ReadingRefused(
+        say(
+            "Expected {kind}, such as {example}{but}.",
+            kind=kind.with_article,
+            example=rule.example,
+            but=but,
+        )
+    )
 
 
 def _gauge_word(typed: str) -> str:
@@ -189,9 +178,12 @@ def _single(kind: Kind, number: tuple[Fraction, Unit], text: str) -> Reading:
     if unit.label in ("inHg", "inHg vac") and unit.gauge:
         if unit.label == "inHg" and value > 0:
             raise ReadingRefused(
-                f"{_shown(text)} may be a vacuum or an absolute pressure; write "
-                f"-{float(value):g} inHg or {float(value):g} inHg vac for a vacuum, "
-                f"{float(value):g} inHg(a) for absolute."
+                say(
+                    "{text} may be a vacuum or an absolute pressure; write -{value:g} inHg or "
+                    "{value:g} inHg vac for a vacuum, {value:g} inHg(a) for absolute.",
+                    text=quoted(text),
+                    value=float(value),
+                )
             )
         value = -abs(value)
         unit = DIAL[fold("inHg")]
@@ -205,7 +197,12 @@ def _compound(kind: Kind, numbers: list[tuple[Fraction, Unit]], text: str) -> Re
     rising = places == sorted(set(places)) and len(places) == len(labels)
     if not rising or any(value < 0 for value, _ in numbers[1:]):
         raise ReadingRefused(
-            f"Expected one {kind}, such as {RULES[kind].example}; got {_shown(text)}."
+            say(
+                "Expected one {kind}, such as {example}; got {text}.",
+                kind=kind,
+                example=RULES[kind].example,
+                text=quoted(text),
+            )
         )
     (first, unit), *rest = numbers
     total = first
@@ -213,7 +210,12 @@ def _compound(kind: Kind, numbers: list[tuple[Fraction, Unit]], text: str) -> Re
         factor = _exact_ratio(smaller.label, unit.label)
         if value * factor >= 1:
             raise ReadingRefused(
-                f"Expected less than one {unit.label} in the {smaller.label} of {_shown(text)}."
+                say(
+                    "Expected less than one {unit} in the {smaller} of {text}.",
+                    unit=unit.label,
+                    smaller=smaller.label,
+                    text=quoted(text),
+                )
             )
         total += (-1 if text.startswith(("-", "\u2212")) else 1) * value * factor
     return Reading(kind, total, unit.label, text, unit.pint)
@@ -241,21 +243,33 @@ def _fence(reading: Reading) -> None:
     negative_allowed = rule.lowest < 0 or reading.kind is Kind.TEMPERATURE
     if size < 0 and not negative_allowed:
         raise ReadingRefused(
-            f"Expected {reading.kind.with_article} that is not negative; "
-            f"got {_shown(reading.text)}."
+            say(
+                "Expected {kind} that is not negative; got {text}.",
+                kind=reading.kind.with_article,
+                text=quoted(reading.text),
+            )
         )
     if reading.kind is Kind.PRESSURE and not reading.gauge and size < 0:
         raise ReadingRefused(
-            f"An absolute pressure can not be negative; got {_shown(reading.text)}."
+            say(
+                "An absolute pressure can not be negative; got {text}.",
+                text=quoted(reading.text),
+            )
         )
     # A hair of slack: 0 K typed as -459.67 °F must not fall to rounding.
     base = LABELS.get(str(ureg.Unit(rule.base)), rule.base)
     slack = 1e-9 * (1 + abs(rule.lowest))
     if not rule.lowest - slack <= size <= rule.highest:
         raise ReadingRefused(
-            f"{_shown(reading.text)} is outside what {reading.kind.with_article} here can be "
-            f"({rule.lowest:g} to {rule.highest:g} {base}); "
-            "check the unit and decimal mark."
+            say(
+                "{text} is outside what {kind} here can be ({lowest:g} to "
+                "{highest:g} {base}); check the unit and decimal mark.",
+                text=quoted(reading.text),
+                kind=reading.kind.with_article,
+                lowest=rule.lowest,
+                highest=rule.highest,
+                base=base,
+            )
         )
 
 

@@ -28,7 +28,26 @@ class Kind(StrEnum):
     @property
     def with_article(self) -> str:
         """The kind as a refusal names it: a mass, an area."""
-        return f"{'an' if self.value[0] in 'aeiou' else 'a'} {self.value}"
+        return _WITH_ARTICLE[self.value]
+
+
+# Whole, since another language has other articles.
+_WITH_ARTICLE = {
+    "mass": "a mass",
+    "scale reading": "a scale reading",
+    "pressure": "a pressure",
+    "air pressure": "an air pressure",
+    "temperature": "a temperature",
+    "temperature difference": "a temperature difference",
+    "length": "a length",
+    "area": "an area",
+    "volume": "a volume",
+    "time span": "a time span",
+    "percentage": "a percentage",
+    "loss per year": "a loss per year",
+    "current": "a current",
+    "number": "a number",
+}
 
 
 @dataclass(frozen=True, slots=True)

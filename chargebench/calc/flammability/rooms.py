@@ -3,6 +3,7 @@
 from chargebench.errors import ChargebenchError
 from chargebench.rules import Flammability, RoomForm
 from chargebench.units import Q, Quantity, dimensions
+from chargebench.words import say
 
 
 @dimensions(charge="[mass]", room_volume="[volume]")
@@ -250,4 +251,4 @@ def marked_floor_area(*, charge: Quantity, lfl: Quantity, rule: Flammability) ->
 
 def _above_zero(quantity: Quantity, what: str) -> None:
     if not quantity.magnitude > 0:
-        raise ChargebenchError(f"Expected {what} above zero.")
+        raise ChargebenchError(say("Expected {what} above zero.", what=what))

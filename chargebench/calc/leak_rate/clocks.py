@@ -18,6 +18,7 @@ from chargebench.calc.leak_rate.verifying import (
     proof,
 )
 from chargebench.rules import Inspection, Regulation
+from chargebench.words import joined, say
 
 REPAIR, INITIAL_TEST = "repair", "initial verification test"
 PLAN_OWED = "retrofit or retirement plan, if not repaired"
@@ -152,7 +153,7 @@ def _clocks(
 
 def _put_off(duty: Duty, day: date, extension: Extension) -> Duty:
     entries = (*duty.entries, *((extension.entry,) if extension.entry else ()))
-    how = f"extended: {extension.ground}"
+    how = say("extended: {ground}", ground=extension.ground)
     return replace(duty, due=day, extended_to=day, entries=entries, how=how)
 
 
@@ -184,7 +185,7 @@ def _ended(
     if duty.what == PLAN_OWED and plan is not None:
         return duty.ended(plan.on, "plan on file", plan.entry)
     if shown is not None:
-        return duty.ended(shown.on, f"{shown.kind} test tight", shown.entry)
+        return duty.ended(shown.on, say("{kind} test tight", kind=shown.kind), shown.entry)
     if plan is not None:
         return duty.ended(plan.on, "retrofitted or retired instead", plan.entry)
     if retired is not None:
@@ -203,7 +204,7 @@ def _stood_still(duty: Duty, mothballed: tuple[date, date | None] | None, today:
     if since > duty.due or days <= 0:
         return duty
     later = duty.due + timedelta(days=days)
-    how = "; ".join(filter(None, (duty.how, f"mothballed for {days} days")))
+    how = joined("; ", filter(None, (duty.how, say("mothballed for {days} days", days=days))))
     return replace(duty, due=later, extended_to=later, how=how)
 
 
