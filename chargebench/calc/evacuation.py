@@ -14,6 +14,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import lru_cache
 from statistics import median
 
 from chargebench.calc.decay_fit import Fit, fit
@@ -202,11 +203,16 @@ def _in_order(
     return readings
 
 
+_fitted = lru_cache(maxsize=16)(fit)  # a key elsewhere in the form changes no reading
+
+
 def _fit(readings: Sequence[_Row], limits: DecayLimits) -> Fit | None:
     if len({round(at, 3) for at, *_ in readings}) < 3:
         return None
     times, pressures, steps = zip(*readings, strict=True)
-    return fit(times, pressures, steps, noise_floor=limits.noise_floor, stray_limit=limits.stray)
+    return _fitted(
+        times, pressures, steps, noise_floor=limits.noise_floor, stray_limit=limits.stray
+    )
 
 
 def _doubted(

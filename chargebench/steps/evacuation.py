@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import lru_cache
 
 from chargebench.calc import evacuation
 from chargebench.calc.evacuation import DecayLimits, DecayRule, DecayVerdict, RuleResult
@@ -71,19 +72,21 @@ def _limits(case: Case) -> DecayLimits:
 
 def _readings(answers: Answers) -> list[tuple[float, float, float]]:
     """Minutes, pascals and the step of the display in pascals, as far as they can be judged."""
-    found: list[tuple[float, Quantity, Reading]] = []
-    for line in answers.lines("decay"):
-        at, pressure = line.quantity("at"), line.quantity("reading")
-        reading = line.reading("reading")
-        if at is None or pressure is None or reading is None or reading.gauge:
-            continue
-        if pressure.m_as("Pa") > 0:
-            found.append((float(at.m_as("min")), pressure, reading))
-    steps = _display_steps([reading for _, _, reading in found])
-    return [
-        (at, float(pressure.m_as("Pa")), step)
-        for (at, pressure, _), step in zip(found, steps, strict=True)
+    typed = ((line.reading("at"), line.reading("reading")) for line in answers.lines("decay"))
+    return list(_judged(tuple((at, reading) for at, reading in typed if at and reading)))
+
+
+@lru_cache(maxsize=16)
+def _judged(typed: Sequence[tuple[Reading, Reading]]) -> tuple[tuple[float, float, float], ...]:
+    """What of typed readings can be judged; kept, for most keys are typed in other fields."""
+    found = [
+        (float(at.quantity.m_as("min")), float(reading.quantity.m_as("Pa")), reading)
+        for at, reading in typed
+        if not reading.gauge
     ]
+    kept = [each for each in found if each[1] > 0]
+    steps = _display_steps([reading for _, _, reading in kept])
+    return tuple((at, pa, step) for (at, pa, _), step in zip(kept, steps, strict=True))
 
 
 def _display_steps(readings: Sequence[Reading]) -> list[float]:

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from enum import StrEnum
+from functools import lru_cache
 from typing import Any
 
 from chargebench import fluids
@@ -16,6 +17,8 @@ Typed = Mapping[str, str | Sequence[TypedLine]]  # what stands in a form, exactl
 
 YES_NO = ("yes", "no")
 LINES_MOST = 500
+# At each key a whole form is understood anew; all but one of its texts are as they were.
+_read = lru_cache(maxsize=4_096)(read)
 TEXT_LONGEST = 4_000
 
 
@@ -183,7 +186,7 @@ def _value(each: Field, text: str) -> Any:
     match each.asks:
         case Asks.READING:
             assert each.kind is not None, each.key
-            return read(each.kind, text)
+            return _read(each.kind, text)
         case Asks.CHOICE:
             return _choice(each.choices, text)
         case Asks.YES_NO:

@@ -97,8 +97,8 @@ class _Writer:
             for place, gain in ((line.source, -line.mass_mg), (line.target, line.mass_mg)):
                 key = (place, line.refrigerant)
                 self.balance[key] = self.balance.get(key, 0) + gain
-        for key, mass_mg, count in tally.of_lines(moment, "B", "P-01", masses, 1):
-            tally.add(self.days, key, mass_mg, count)
+        for day, mass_mg, moved in tally.of_lines(moment, "B", "P-01", masses, 1):
+            tally.add(self.days, day, mass_mg, moved)
         if kind in STOCK_WORK:
             self.places += (
                 (place, kind, self._position) for place in json.loads(payload)["places"]
@@ -243,7 +243,7 @@ def _cylinder(
     # A bank of cylinders that come back full, so that each has a history of its own.
     bank = 40 if supply else 20
     nth = int(name.rsplit("-", 1)[1]) + 1 if name else 0
-    name = f"C-{pattern.refrigerant}{kind}-{nth % (bank * 25):04d}"
+    name = f"C-{pattern.refrigerant}{kind}-{nth % (bank * 50):04d}"
     at_hand[key] = name
     if ("cylinder", name) not in writer.rows:
         row = dict(rows["cylinder", original])
