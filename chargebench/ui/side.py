@@ -19,6 +19,7 @@ from chargebench.ui.flagbar import source_words
 from chargebench.ui.hold_plot import HoldPlot
 from chargebench.ui.hold_view import hold_view
 from chargebench.ui.language import tr
+from chargebench.ui.letting_go import let_go
 from chargebench.ui.mass_picture import MassPicture
 from chargebench.ui.mass_view import mass_view
 from chargebench.ui.side_table import SideTable
@@ -120,8 +121,7 @@ class SidePanel(QScrollArea):
         self._from_top = True
         if self._picture is not None:
             self._column.removeWidget(self._picture)
-            self._picture.hide()  # it goes only when the event loop comes round
-            self._picture.deleteLater()
+            let_go(self._picture)
             self._picture = None
         if step == "weigh_in":
             self._picture = MassPicture()

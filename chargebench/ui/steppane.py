@@ -17,6 +17,7 @@ from chargebench.ui.correction_words import taken_back_words
 from chargebench.ui.decay_timer import DecayTimer
 from chargebench.ui.decay_watch import WATCHED
 from chargebench.ui.formview import FormView
+from chargebench.ui.letting_go import let_go
 from chargebench.ui.livestrip import LiveStrip, instrument_of
 from chargebench.ui.signing import SignStrip
 from chargebench.ui.taking import first_empty, focused_place, take
@@ -81,8 +82,7 @@ class StepPane(QWidget):
         for gone in (self._form, self._timer):
             if gone is not None:
                 self._column.removeWidget(gone)
-                gone.hide()
-                gone.deleteLater()
+                let_go(gone)
         self._form = self._timer = None
 
     def show_step(self, view: JobView, key: str) -> Look:
