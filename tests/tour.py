@@ -12,8 +12,11 @@ from chargebench.steps import REGISTERS, STEPS, STOCK
 from chargebench.ui.bench_display import BenchDisplay
 from chargebench.ui.decay_plot import DecayPlot
 from chargebench.ui.firststart import FirstStart
+from chargebench.ui.guide import GuideDialog
 from chargebench.ui.line_dialog import LineDialog
 from chargebench.ui.passphrase import SetDialog
+from chargebench.ui.photos import PhotosDialog
+from chargebench.ui.printing import PrintDialog
 from chargebench.ui.records import RecordsArea
 from chargebench.ui.records_page import VIEWS
 from chargebench.ui.reference import Reference
@@ -141,6 +144,14 @@ class Tour:
             row = next(iter(desk.rows(register)), None) if register != "shop" else "shop"
             made = RegisterDialog(desk, register, row, window)
             yield from _put_away_after(made, f"register-{register}")
+        job = next(each.id for each in desk.jobs() if each.number == SIGNED)
+        yield from _put_away_after(PhotosDialog(desk, job, "nameplate", window), "photos")
+        yield from _put_away_after(GuideDialog("job", window), "guide")
+        window.bench.open_job(job)
+        window.show_area(0)
+        window.bench.job_page().show_print()
+        printing = next(each for each in window.findChildren(PrintDialog) if each.isVisible())
+        yield from _put_away_after(printing, "printing")
         yield from _put_away_after(SetDialog(desk, desk.person, window), "passphrase")
         scale = next(k for k, row in desk.rows("instrument").items() if row["kind"] == "scale")
         yield from _put_away_after(LineDialog(desk, scale, window), "port")
