@@ -17,7 +17,7 @@ def checked(
         "; ",
         (
             say("bench {name}: {number} entries", name=name, number=bench.number)
-            for name, bench in sorted(scan.benches.items())
+            for name, bench in sorted(scan.benches.items(), key=lambda each: str(each[0]))
         ),
     )
     return (

@@ -27,7 +27,7 @@ class Connected:
         try:
             with connection.begin():
                 self._about = dialect.of(connection).about(connection)
-        except DBAPIError as problem:
+        except (DBAPIError, UnicodeDecodeError) as problem:
             self.close()
             raise ShopFileRefused(
                 say(

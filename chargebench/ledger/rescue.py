@@ -4,6 +4,7 @@ import tempfile
 from collections.abc import Iterable, Sequence
 from contextlib import ExitStack, suppress
 from datetime import datetime
+from itertools import pairwise
 from operator import itemgetter
 from pathlib import Path
 from typing import Any
@@ -186,7 +187,7 @@ class _Rescue:
                 )
             )
         top = max(last, heads.get(bench, (0, b""))[0])
-        for first, upto in _ranges(number for number in range(1, top + 1) if number not in have):
+        for first, upto in _gaps(have, top):
             after, before = have.get(first - 1, ""), have.get(upto + 1, "")
             said.append(unread(bench, first, upto, after, before))
         return said
@@ -281,12 +282,7 @@ class _Rescue:
         posting.record(connection, bench, NewEntry("rescued", SIGNED, happened_at, said), {})
 
 
-def _ranges(numbers: Iterable[int]) -> list[tuple[int, int]]:
-    """First and last of each run of numbers."""
-    runs: list[tuple[int, int]] = []
-    for number in numbers:
-        if runs and runs[-1][1] == number - 1:
-            runs[-1] = (runs[-1][0], number)
-        else:
-            runs.append((number, number))
-    return runs
+def _gaps(have: Iterable[int], top: int) -> list[tuple[int, int]]:
+    """First and last of each run of numbers up to `top` that are not there, however long."""
+    ends = [0, *sorted(have), top + 1]
+    return [(before + 1, after - 1) for before, after in pairwise(ends) if after - before > 1]

@@ -42,6 +42,10 @@ def refusing(place: Place) -> Iterator[None]:
         raise ShopFileRefused(
             say("{place} can not be used: {said}.", place=place, said=said)
         ) from problem
+    except UnicodeDecodeError as problem:  # text that is none: what a damaged page holds
+        raise ShopFileRefused(
+            say("{place} is damaged: a text in it can not be read.", place=place)
+        ) from problem
 
 
 def check_bench(bench: str) -> None:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Self
 
+from chargebench.ledger import schema
 from chargebench.ledger.entry import canonical, chained
 
 _PIECE, _BLOCK = 1 << 20, 4_096  # bytes copied at a time, and where the disk does not answer
@@ -87,7 +88,7 @@ class Wreck:
         try:
             for row in self._tool.execute(query, values):
                 rows.append(row)  # noqa: PERF402  what was read before it breaks counts
-        except sqlite3.Error:
+        except (sqlite3.Error, UnicodeDecodeError):
             self.damaged.add(table)
         return rows
 
@@ -128,10 +129,24 @@ class Wreck:
         for order in ("", ", ".join(f"{part} DESC" for part in key.split(", "))):
             by = order or key
             for row in self._rows(f"SELECT * FROM {name} ORDER BY {by}", name):  # noqa: S608
-                kept.setdefault(row, dict(zip(columns, row, strict=True)))
+                if _as_written(name, columns, row):
+                    kept.setdefault(row, dict(zip(columns, row, strict=True)))
+                else:
+                    self.damaged.add(name)
             if name not in self.damaged:
                 break
         return list(kept.values())
+
+
+def _as_written(table: str, columns: Sequence[str], row: Sequence[Any]) -> bool:
+    """Whether every value is of its column's kind; SQLite keeps any kind in any column."""
+    known = schema.metadata.tables[table].c
+    for name, value in zip(columns, row, strict=True):
+        if name not in known or (value is None and known[name].nullable):
+            continue
+        if not isinstance(value, known[name].type.python_type):
+            return False
+    return True
 
 
 def _copy_readable(source: Path, target: Path) -> None:
