@@ -25,6 +25,10 @@ class JobList(Visits):
         )
         return [self._job_line(row) for row in rows]
 
+    def equipment_lately(self, visits: int = 8) -> tuple[str, ...]:
+        """Equipment of the newest visits, each once, the newest first."""
+        return tuple(dict.fromkeys(row.equipment for row in self.reading.jobs(limit=visits)))
+
     def _job_line(self, row: Job) -> JobLine:
         if row.id not in self._lines:
             self._lines[row.id] = self._closed_line(row) if row.closed_at else self._open_line(row)

@@ -56,6 +56,8 @@ class NewJob(QFrame):
         for row in (self.equipment, self.reason):
             row.edited.connect(self._tell)
         self.equipment.wants_new.connect(lambda _: self._make())
+        if isinstance(self.equipment.editor, PickEdit):
+            self.equipment.editor.taken.connect(lambda _: self.reason.editor.setFocus())
         self.make.clicked.connect(lambda _: self._make())
         self.start.clicked.connect(lambda _: self.begin())
         self.back.clicked.connect(lambda _: self.put_away.emit())
@@ -66,6 +68,8 @@ class NewJob(QFrame):
         self.says.hide()
         self.show()
         self.equipment.editor.setFocus()
+        if isinstance(self.equipment.editor, PickEdit):
+            self.equipment.editor.offer(self._desk.equipment_lately())
 
     def begin(self) -> None:
         """Open the job."""

@@ -3,7 +3,7 @@
 What fits is listed under the field, in the page: nothing covers what is being read.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
@@ -22,6 +22,7 @@ class PickEdit(LineEdit):
     """The id of a register row."""
 
     wants_new = Signal(str)
+    taken = Signal(str)  # the id taken from what was listed
 
     def __init__(
         self,
@@ -33,6 +34,7 @@ class PickEdit(LineEdit):
         self._register = register
         self._rows = rows  # id -> label
         self._labels: Mapping[str, str] = {}
+        self._first: tuple[str, ...] = ()  # ids that are listed before the others
         self.matches = QListWidget()
         self.matches.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.matches.setAccessibleName(tr(say("What fits in {register}", register=register)))
@@ -45,7 +47,17 @@ class PickEdit(LineEdit):
 
     def reread(self) -> None:
         """Read the register again."""
-        self._labels = self._rows()
+        rows = self._rows()
+        first = {each: rows[each] for each in self._first if each in rows}
+        self._labels = {**first, **rows}
+
+    def offer(self, first: Sequence[str]) -> None:
+        """List what there is, these before the others; Enter takes the very first."""
+        self._first = tuple(first)
+        self.reread()
+        self.list_matches()
+        if self._first:
+            self.matches.setCurrentRow(0)
 
     def id(self) -> str:
         """The id typed, where the register has it."""
@@ -105,6 +117,7 @@ class PickEdit(LineEdit):
         row_id = str(item.data(Qt.ItemDataRole.UserRole))
         if row_id:
             self.type_over(row_id)
+            self.taken.emit(row_id)
         else:
             self.wants_new.emit(self._register)
 
