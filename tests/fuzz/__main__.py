@@ -35,10 +35,10 @@ def main(arguments: list[str]) -> int:
         print(json.dumps(asdict(series(TARGETS[which], count, seed, keep))))
         return 0
     wanted, seed = int(arguments[0]), int((*arguments[1:2], "290")[0])
-    keep, began = (*arguments[2:3], "")[0], time.monotonic()
+    folder, began = (*arguments[2:3], "")[0], time.monotonic()
     each = -(-wanted // len(TARGETS))
     parts = [
-        (which, min(A_PROCESS, each - start), seed + start, keep)
+        (which, min(A_PROCESS, each - start), seed + start, folder)
         for start in range(0, each, A_PROCESS)
         for which in range(len(TARGETS))
     ]
