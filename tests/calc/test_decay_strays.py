@@ -1,10 +1,11 @@
 """The lag of a gauge and the reading that fits nothing: when the fit believes in them."""
 
 import math
+from collections.abc import Callable
 
 import numpy as np
 import pytest
-from scipy import stats
+from scipy import optimize, stats
 
 from chargebench.calc.decay_shapes import Readings, family
 from tests.calc.decay_search import fitted, seeded
@@ -21,21 +22,50 @@ def test_that_a_late_gauge_is_believed_only_where_it_fits_clearly_better() -> No
     assert fitted(quarters[:7], late[:7]).lag == 0  # under eight readings it is not asked
 
 
+def crossing(statistic: Callable[[float], float], limit: float) -> tuple[float, float]:
+    """Sizes between nought and one at which a statistic is one per cent under and over a limit."""
+
+    def at(share: float) -> float:
+        return float(optimize.brentq(lambda size: statistic(size) - limit * share, 0, 1, xtol=1e-9))
+
+    return at(0.99), at(1.01)
+
+
 # The lag is one parameter more: believed where F with 1 and n - 5 degrees says so (scipy's F).
 def test_that_the_lag_of_a_gauge_is_believed_by_the_test_of_fisher() -> None:
     quarters = np.arange(15) / 4
-    straight = 60 + 40 * quarters
-    late = straight + 20 * np.expm1(-quarters / 0.5)
-    limit, seen = 1 + stats.f.ppf(0.95, 1, 10) / 10, set()
-    for share in np.linspace(0, 1, 60):
-        rough = seeded((straight + share * (late - straight)).tolist(), 0.02, 11)
-        pressures = np.asarray(rough)
+
+    def shown(size: float) -> list[float]:
+        late = 60 + 40 * quarters + size * 20 * np.expm1(-quarters / 0.5)
+        return seeded(late.tolist(), 0.02, 11)
+
+    def ratio(size: float) -> float:
+        pressures = np.asarray(shown(size))
         readings = Readings(quarters, pressures, pressures)
-        ratio = family(readings, 0.0).least() / family(readings, 0.5).least()
-        if abs(ratio / limit - 1) > 0.005:  # t is printed to three figures
-            assert fitted(quarters.tolist(), rough).lag == (0.5 if ratio > limit else 0)
-            seen.add((ratio > limit, abs(ratio / limit - 1) < 0.05))
-    assert {(True, True), (False, True)} <= seen
+        return family(readings, 0.0).least() / family(readings, 0.5).least()
+
+    under, over = crossing(ratio, 1 + stats.f.ppf(0.95, 1, 10) / 10)
+    assert fitted(quarters.tolist(), shown(under)).lag == 0
+    assert fitted(quarters.tolist(), shown(over)).lag == 0.5
+
+
+# A bend has two parameters more than a line: F with 2 and n - 4 degrees (scipy's F).
+def test_that_a_bend_is_proven_by_the_test_of_fisher() -> None:
+    minutes = np.arange(15) * 1.5
+
+    def shown(size: float) -> list[float]:
+        return seeded((60 + 8 * minutes - size * 150 * np.expm1(-minutes / 4)).tolist(), 0.02, 3)
+
+    def statistic(size: float) -> float:
+        pressures = np.asarray(shown(size))
+        found = family(Readings(minutes, pressures, pressures), 0.0)
+        both = min(found.both.least(rising=True), found.line.least())
+        return (found.line.least() - both) / 2 / (both / 11)
+
+    under, over = crossing(statistic, stats.f.ppf(0.95, 2, 11))
+    for size, proven in ((under, False), (over, True)):
+        found = fitted(minutes.tolist(), shown(size))
+        assert (found.lag, found.curve_significant) == (0, proven)
 
 
 # A deletion residual: the misfit taken away against the scatter of the others, five deviations.
