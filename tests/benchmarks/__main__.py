@@ -64,7 +64,9 @@ def main(arguments: Sequence[str]) -> int:
         for part in asked.only.split(",") if asked.only else parts:
             print(f"measuring {part} …", file=sys.stderr, flush=True)
             try:
-                rows += parts[part]()
+                for row in parts[part]():
+                    rows.append(row)
+                    print(table([row]).splitlines()[-1], file=sys.stderr, flush=True)
             except Exception as problem:  # noqa: BLE001  the other parts are still worth having
                 failed.append(f"{part} could not be measured: {problem}")
     print(table(rows))
