@@ -36,8 +36,12 @@
       <translation> a {coldest}</translation>
     </message>
     <message>
-      <source> It needs a hose.</source>
+      <source> Filled all the same: {reason}</source>
       <translation type="unfinished" />
+    </message>
+    <message>
+      <source> It needs a hose.</source>
+      <translation> Necesita una manguera.</translation>
     </message>
     <message>
       <source> Judged by {rule_set}.</source>
@@ -240,6 +244,10 @@
       <translation>&amp;Nueva</translation>
     </message>
     <message>
+      <source>&amp;New {kind}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>&amp;Passphrase…</source>
       <translation>&amp;Contraseña…</translation>
     </message>
@@ -384,10 +392,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <source>, at the earliest {earliest}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>, but {would} would have seen a steady one of this size: look for one that opens only running, hot or cold</source>
       <translation type="unfinished" />
     </message>
@@ -397,7 +401,7 @@
     </message>
     <message>
       <source>, from surfaces</source>
-      <translation type="unfinished" />
+      <translation>, de superficies</translation>
     </message>
     <message>
       <source>, last {reading} after {at}</source>
@@ -481,7 +485,7 @@
     </message>
     <message>
       <source>1 maker's figure</source>
-      <translation type="unfinished" />
+      <translation>1 valor del fabricante</translation>
     </message>
     <message>
       <source>1 min</source>
@@ -489,7 +493,7 @@
     </message>
     <message>
       <source>1 of 2</source>
-      <translation type="unfinished" />
+      <translation>1 de 2</translation>
     </message>
     <message>
       <source>1 reading</source>
@@ -557,7 +561,7 @@
     </message>
     <message>
       <source>2 calculated from components</source>
-      <translation type="unfinished" />
+      <translation>2 calculado de los componentes</translation>
     </message>
     <message>
       <source>20 min</source>
@@ -581,7 +585,7 @@
     </message>
     <message>
       <source>3 actual weight</source>
-      <translation type="unfinished" />
+      <translation>3 peso real</translation>
     </message>
     <message>
       <source>3 g/yr</source>
@@ -629,7 +633,7 @@
     </message>
     <message>
       <source>4 established range</source>
-      <translation type="unfinished" />
+      <translation>4 rango establecido</translation>
     </message>
     <message>
       <source>4.8 mm or 3/16 in</source>
@@ -685,7 +689,7 @@
     </message>
     <message>
       <source>7.85 kg or 17 lb 5 oz</source>
-      <translation type="unfinished" />
+      <translation>7.85 kg o 17 lb 5 oz</translation>
     </message>
     <message>
       <source>8.6 kg</source>
@@ -813,7 +817,7 @@
     </message>
     <message>
       <source>a 36 in hose of 4.8 mm bore, for none is given at the weigh-in</source>
-      <translation type="unfinished" />
+      <translation>una manguera de 36 in y 4.8 mm, pues no se dio ninguna en la carga por peso</translation>
     </message>
     <message>
       <source>a bench with entries has its shop</source>
@@ -833,7 +837,7 @@
     </message>
     <message>
       <source>a charge</source>
-      <translation type="unfinished" />
+      <translation>una carga</translation>
     </message>
     <message>
       <source>a charge has at least one line</source>
@@ -841,7 +845,7 @@
     </message>
     <message>
       <source>A checked scale in good order is under the recovery cylinder.</source>
-      <translation type="unfinished" />
+      <translation>Hay una balanza revisada y en buen estado bajo el cilindro de recuperación.</translation>
     </message>
     <message>
       <source>a cold spot in the liquid line or drier</source>
@@ -861,11 +865,11 @@
     </message>
     <message>
       <source>A cylinder comes in: what it weighs now and who it came from.</source>
-      <translation type="unfinished" />
+      <translation>Entra un cilindro: cuánto pesa ahora y de quién vino.</translation>
     </message>
     <message>
       <source>A cylinder's content leaves the shop.</source>
-      <translation type="unfinished" />
+      <translation>El contenido de un cilindro sale del taller.</translation>
     </message>
     <message>
       <source>a date such as 2024-07-15</source>
@@ -885,11 +889,11 @@
     </message>
     <message>
       <source>A dry powder or carbon dioxide extinguisher stands within reach.</source>
-      <translation type="unfinished" />
+      <translation>Hay un extintor de polvo seco o dióxido de carbono al alcance.</translation>
     </message>
     <message>
       <source>a floor area</source>
-      <translation type="unfinished" />
+      <translation>una superficie</translation>
     </message>
     <message>
       <source>a form with register picks needs an open shop</source>
@@ -905,11 +909,11 @@
     </message>
     <message>
       <source>A gas detector that can not itself ignite the gas is on at floor height, checked in clean air, its alarm no higher than the share of the lower limit the rule set names.</source>
-      <translation type="unfinished" />
+      <translation>Un detector de gas que no puede encender el gas está activo a ras del piso, probado en aire limpio, con alarma no mayor que la parte del límite inferior que nombra el reglamento.</translation>
     </message>
     <message>
       <source>a height</source>
-      <translation type="unfinished" />
+      <translation>una altura</translation>
     </message>
     <message>
       <source>a height of release</source>
@@ -933,7 +937,7 @@
     </message>
     <message>
       <source>A leak below {leak:.2g} mbar L/s of nitrogen can not be excluded.</source>
-      <translation type="unfinished" />
+      <translation>Una fuga menor de {leak:.2g} mbar L/s de nitrógeno no puede excluirse.</translation>
     </message>
     <message>
       <source>A leak below {leak} can not be excluded</source>
@@ -1021,7 +1025,7 @@
     </message>
     <message>
       <source>A respirator for this gas is at hand, the way out is free, and nobody works alone.</source>
-      <translation type="unfinished" />
+      <translation>Hay un respirador para este gas a mano, la salida está libre y nadie trabaja solo.</translation>
     </message>
     <message>
       <source>A restriction downstream may hold back little.</source>
@@ -1073,7 +1077,7 @@
     </message>
     <message>
       <source>A scale of {enough} resolution would decide.</source>
-      <translation type="unfinished" />
+      <translation>Una balanza de {enough} de resolución decidiría.</translation>
     </message>
     <message>
       <source>a scale reading</source>
@@ -1085,11 +1089,11 @@
     </message>
     <message>
       <source>A search without a find</source>
-      <translation type="unfinished" />
+      <translation>Una búsqueda sin hallazgo</translation>
     </message>
     <message>
       <source>A signature stays unlocked for</source>
-      <translation type="unfinished" />
+      <translation>Una firma queda desbloqueada durante</translation>
     </message>
     <message>
       <source>A small overcharge does not show here.</source>
@@ -1221,7 +1225,7 @@
     </message>
     <message>
       <source>Accuracy in % of reading</source>
-      <translation type="unfinished" />
+      <translation>Exactitud en % de la lectura</translation>
     </message>
     <message>
       <source>act</source>
@@ -1245,7 +1249,7 @@
     </message>
     <message>
       <source>Address</source>
-      <translation type="unfinished" />
+      <translation>Dirección</translation>
     </message>
     <message>
       <source>address</source>
@@ -1277,7 +1281,7 @@
     </message>
     <message>
       <source>Against the nameplate</source>
-      <translation type="unfinished" />
+      <translation>Contra la placa</translation>
     </message>
     <message>
       <source>against {value_of}</source>
@@ -1285,11 +1289,11 @@
     </message>
     <message>
       <source>agrees</source>
-      <translation type="unfinished" />
+      <translation>concuerda</translation>
     </message>
     <message>
       <source>air conditioning</source>
-      <translation type="unfinished" />
+      <translation>aire acondicionado</translation>
     </message>
     <message>
       <source>Air movement</source>
@@ -1301,7 +1305,7 @@
     </message>
     <message>
       <source>Air over evaporating</source>
-      <translation type="unfinished" />
+      <translation>Aire sobre evaporación</translation>
     </message>
     <message>
       <source>air over evaporating</source>
@@ -1453,7 +1457,7 @@
     </message>
     <message>
       <source>and the ledger, in quadrature</source>
-      <translation type="unfinished" />
+      <translation>y el libro, en cuadratura</translation>
     </message>
     <message>
       <source>and {more} more.</source>
@@ -1465,7 +1469,7 @@
     </message>
     <message>
       <source>annualizing</source>
-      <translation type="unfinished" />
+      <translation>anualización</translation>
     </message>
     <message>
       <source>annualizing, the higher</source>
@@ -1501,7 +1505,7 @@
     </message>
     <message>
       <source>another rule makes it impossible in time</source>
-      <translation type="unfinished" />
+      <translation>otra norma lo hace imposible a tiempo</translation>
     </message>
     <message>
       <source>Answers</source>
@@ -1557,7 +1561,7 @@
     </message>
     <message>
       <source>As read</source>
-      <translation type="unfinished" />
+      <translation>Tal como se leyó</translation>
     </message>
     <message>
       <source>As the system</source>
@@ -1581,7 +1585,7 @@
     </message>
     <message>
       <source>Asked for on</source>
-      <translation type="unfinished" />
+      <translation>Solicitado el</translation>
     </message>
     <message>
       <source>assumed</source>
@@ -1617,7 +1621,7 @@
     </message>
     <message>
       <source>Average loss over {days} days</source>
-      <translation type="unfinished" />
+      <translation>Pérdida media en {days} días</translation>
     </message>
     <message>
       <source>azeotrope</source>
@@ -1645,11 +1649,11 @@
     </message>
     <message>
       <source>Bakery freezer</source>
-      <translation type="unfinished" />
+      <translation>Congelador de panadería</translation>
     </message>
     <message>
       <source>Bakery, Quay Street</source>
-      <translation type="unfinished" />
+      <translation>Panadería, calle del Muelle</translation>
     </message>
     <message>
       <source>balance</source>
@@ -1685,7 +1689,7 @@
     </message>
     <message>
       <source>barometer</source>
-      <translation type="unfinished" />
+      <translation>barómetro</translation>
     </message>
     <message>
       <source>batch</source>
@@ -1693,7 +1697,7 @@
     </message>
     <message>
       <source>Batch or reclaim number</source>
-      <translation type="unfinished" />
+      <translation>Número de lote o de regeneración</translation>
     </message>
     <message>
       <source>Before</source>
@@ -1705,7 +1709,7 @@
     </message>
     <message>
       <source>Before any cut or flame: refrigerant out, evacuated, purged with dry nitrogen, evacuated again.</source>
-      <translation type="unfinished" />
+      <translation>Antes de todo corte o llama: refrigerante fuera, vacío, purga con nitrógeno seco, vacío de nuevo.</translation>
     </message>
     <message>
       <source>Before the circuit is opened</source>
@@ -1749,7 +1753,7 @@
     </message>
     <message>
       <source>Bench scale</source>
-      <translation type="unfinished" />
+      <translation>Balanza de banco</translation>
     </message>
     <message>
       <source>Bench {bench} had seen entries of bench {bench_2} up to {last}; here they are known up to {known}. Take in the chain of bench {bench_2} first, or have bench {bench} hand over every chain it knows.</source>
@@ -1793,11 +1797,11 @@
     </message>
     <message>
       <source>Book the difference</source>
-      <translation type="unfinished" />
+      <translation>Asentar la diferencia</translation>
     </message>
     <message>
       <source>Book the difference with a reason, or leave it to be found out.</source>
-      <translation type="unfinished" />
+      <translation>Asiente la diferencia con un motivo o déjela por averiguar.</translation>
     </message>
     <message>
       <source>booked: {reason}</source>
@@ -1845,15 +1849,15 @@
     </message>
     <message>
       <source>bubble</source>
-      <translation type="unfinished" />
+      <translation>burbuja</translation>
     </message>
     <message>
       <source>Bubble [{pressure}]</source>
-      <translation type="unfinished" />
+      <translation>Burbuja [{pressure}]</translation>
     </message>
     <message>
       <source>Bubble [{temperature}]</source>
-      <translation type="unfinished" />
+      <translation>Burbuja [{temperature}]</translation>
     </message>
     <message>
       <source>bubble and dew are one</source>
@@ -1861,7 +1865,7 @@
     </message>
     <message>
       <source>bubble pressure</source>
-      <translation type="unfinished" />
+      <translation>presión de burbuja</translation>
     </message>
     <message>
       <source>bubbles</source>
@@ -1885,7 +1889,7 @@
     </message>
     <message>
       <source>By the ledger</source>
-      <translation type="unfinished" />
+      <translation>Según el libro</translation>
     </message>
     <message>
       <source>bytes</source>
@@ -1989,7 +1993,7 @@
     </message>
     <message>
       <source>Category</source>
-      <translation type="unfinished" />
+      <translation>Categoría</translation>
     </message>
     <message>
       <source>category</source>
@@ -2017,7 +2021,7 @@
     </message>
     <message>
       <source>Certificate number</source>
-      <translation type="unfinished" />
+      <translation>Número de certificado</translation>
     </message>
     <message>
       <source>certificate number</source>
@@ -2025,19 +2029,19 @@
     </message>
     <message>
       <source>Certificate of the employer</source>
-      <translation type="unfinished" />
+      <translation>Certificado del empleador</translation>
     </message>
     <message>
       <source>Certificate of the facility</source>
-      <translation type="unfinished" />
+      <translation>Certificado de la instalación</translation>
     </message>
     <message>
       <source>Certificate type</source>
-      <translation type="unfinished" />
+      <translation>Tipo de certificado</translation>
     </message>
     <message>
       <source>Certified by</source>
-      <translation type="unfinished" />
+      <translation>Certificado por</translation>
     </message>
     <message>
       <source>chafed tubes</source>
@@ -2077,7 +2081,7 @@
     </message>
     <message>
       <source>Charge against the most for this floor area ({key} form)</source>
-      <translation type="unfinished" />
+      <translation>Carga frente al máximo para esta superficie (forma {key})</translation>
     </message>
     <message>
       <source>Charge tolerance</source>
@@ -2137,7 +2141,7 @@
     </message>
     <message>
       <source>Checked for leaks after charging, and again before leaving.</source>
-      <translation type="unfinished" />
+      <translation>Fugas revisadas tras cargar y de nuevo antes de irse.</translation>
     </message>
     <message>
       <source>checklist</source>
@@ -2169,7 +2173,7 @@
     </message>
     <message>
       <source>Circuit</source>
-      <translation type="unfinished" />
+      <translation>Circuito</translation>
     </message>
     <message>
       <source>circuit</source>
@@ -2233,7 +2237,7 @@
     </message>
     <message>
       <source>CO2 equivalent</source>
-      <translation type="unfinished" />
+      <translation>CO2 equivalente</translation>
     </message>
     <message>
       <source>Coils and valves of each case or room</source>
@@ -2253,11 +2257,11 @@
     </message>
     <message>
       <source>combined</source>
-      <translation type="unfinished" />
+      <translation>combinada</translation>
     </message>
     <message>
       <source>comfort cooling</source>
-      <translation type="unfinished" />
+      <translation>climatización de confort</translation>
     </message>
     <message>
       <source>comma</source>
@@ -2265,7 +2269,7 @@
     </message>
     <message>
       <source>commercial refrigeration</source>
-      <translation type="unfinished" />
+      <translation>refrigeración comercial</translation>
     </message>
     <message>
       <source>COMMON, the maker's tolerance as typed</source>
@@ -2273,11 +2277,11 @@
     </message>
     <message>
       <source>Company certificate</source>
-      <translation type="unfinished" />
+      <translation>Certificado de la empresa</translation>
     </message>
     <message>
       <source>company certification number</source>
-      <translation type="unfinished" />
+      <translation>número de certificación de la empresa</translation>
     </message>
     <message>
       <source>Complaint</source>
@@ -2297,11 +2301,11 @@
     </message>
     <message>
       <source>Composition by mass</source>
-      <translation type="unfinished" />
+      <translation>Composición en masa</translation>
     </message>
     <message>
       <source>Compression ratio</source>
-      <translation type="unfinished" />
+      <translation>Relación de compresión</translation>
     </message>
     <message>
       <source>compression-ratio</source>
@@ -2333,11 +2337,11 @@
     </message>
     <message>
       <source>Computed by</source>
-      <translation type="unfinished" />
+      <translation>Calculado por</translation>
     </message>
     <message>
       <source>Concentration limit for people</source>
-      <translation type="unfinished" />
+      <translation>Límite de concentración para personas</translation>
     </message>
     <message>
       <source>Condenser</source>
@@ -2345,7 +2349,7 @@
     </message>
     <message>
       <source>condenser</source>
-      <translation type="unfinished" />
+      <translation>condensador</translation>
     </message>
     <message>
       <source>Condenser fan</source>
@@ -2369,7 +2373,7 @@
     </message>
     <message>
       <source>Condensing over ambient</source>
-      <translation type="unfinished" />
+      <translation>Condensación sobre ambiente</translation>
     </message>
     <message>
       <source>condensing over ambient</source>
@@ -2425,7 +2429,7 @@
     </message>
     <message>
       <source>CoolProp {coolprop_version}, curves fitted</source>
-      <translation type="unfinished" />
+      <translation>CoolProp {coolprop_version}, curvas ajustadas</translation>
     </message>
     <message>
       <source>Copy it again from where it came from, without opening it in an editor.</source>
@@ -2437,7 +2441,7 @@
     </message>
     <message>
       <source>Could it have been seen?</source>
-      <translation type="unfinished" />
+      <translation>¿Podría haberse visto?</translation>
     </message>
     <message>
       <source>could not have seen it</source>
@@ -2482,6 +2486,10 @@
     <message>
       <source>Ctrl+,: name, address, units, rule set, how it looks here</source>
       <translation>Ctrl+,: nombre, dirección, unidades, reglas, aspecto aquí</translation>
+    </message>
+    <message>
+      <source>Ctrl+-</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>Ctrl+=</source>
@@ -2741,7 +2749,7 @@
     </message>
     <message>
       <source>Dated</source>
-      <translation type="unfinished" />
+      <translation>Fechado</translation>
     </message>
     <message>
       <source>day</source>
@@ -2757,7 +2765,7 @@
     </message>
     <message>
       <source>Decant</source>
-      <translation type="unfinished" />
+      <translation>Trasvasar</translation>
     </message>
     <message>
       <source>decant</source>
@@ -2765,7 +2773,7 @@
     </message>
     <message>
       <source>decanted</source>
-      <translation type="unfinished" />
+      <translation>trasvasado</translation>
     </message>
     <message>
       <source>decay</source>
@@ -2777,6 +2785,10 @@
     </message>
     <message>
       <source>decay test</source>
+      <translation>prueba de mantenimiento de vacío</translation>
+    </message>
+    <message>
+      <source>Decay test: {verdict}. {reason} {after}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2793,7 +2805,7 @@
     </message>
     <message>
       <source>Decides the recovery level of a machine.</source>
-      <translation type="unfinished" />
+      <translation>Decide el nivel de recuperación de una máquina.</translation>
     </message>
     <message>
       <source>decimal</source>
@@ -2833,7 +2845,7 @@
     </message>
     <message>
       <source>Density in</source>
-      <translation type="unfinished" />
+      <translation>Densidad en</translation>
     </message>
     <message>
       <source>Depends on whether it starves or overfeeds.</source>
@@ -2845,11 +2857,11 @@
     </message>
     <message>
       <source>destruction</source>
-      <translation type="unfinished" />
+      <translation>destrucción</translation>
     </message>
     <message>
       <source>Detection system last checked</source>
-      <translation type="unfinished" />
+      <translation>Detección revisada por última vez</translation>
     </message>
     <message>
       <source>detection-missing</source>
@@ -2881,19 +2893,19 @@
     </message>
     <message>
       <source>dew</source>
-      <translation type="unfinished" />
+      <translation>rocío</translation>
     </message>
     <message>
       <source>Dew [{pressure}]</source>
-      <translation type="unfinished" />
+      <translation>Rocío [{pressure}]</translation>
     </message>
     <message>
       <source>Dew [{temperature}]</source>
-      <translation type="unfinished" />
+      <translation>Rocío [{temperature}]</translation>
     </message>
     <message>
       <source>dew pressure</source>
-      <translation type="unfinished" />
+      <translation>presión de rocío</translation>
     </message>
     <message>
       <source>Difference</source>
@@ -2901,7 +2913,7 @@
     </message>
     <message>
       <source>difference</source>
-      <translation type="unfinished" />
+      <translation>diferencia</translation>
     </message>
     <message>
       <source>difference found by weighing</source>
@@ -2913,7 +2925,7 @@
     </message>
     <message>
       <source>differs</source>
-      <translation type="unfinished" />
+      <translation>difiere</translation>
     </message>
     <message>
       <source>dimensionless</source>
@@ -2965,11 +2977,11 @@
     </message>
     <message>
       <source>Document number</source>
-      <translation type="unfinished" />
+      <translation>Número de documento</translation>
     </message>
     <message>
       <source>does not count</source>
-      <translation type="unfinished" />
+      <translation>no cuenta</translation>
     </message>
     <message>
       <source>Done</source>
@@ -2989,7 +3001,7 @@
     </message>
     <message>
       <source>Done so far, and why not in time</source>
-      <translation type="unfinished" />
+      <translation>Hecho hasta ahora, y por qué no a tiempo</translation>
     </message>
     <message>
       <source>done {done_on}</source>
@@ -3009,11 +3021,11 @@
     </message>
     <message>
       <source>Doubt from {part} (k = 1)</source>
-      <translation type="unfinished" />
+      <translation>Duda por {part} (k = 1)</translation>
     </message>
     <message>
       <source>Doubt, line by line</source>
-      <translation type="unfinished" />
+      <translation>Duda, línea por línea</translation>
     </message>
     <message>
       <source>Drain-pan loop</source>
@@ -3029,7 +3041,7 @@
     </message>
     <message>
       <source>Draw {refrigerant} as liquid. {reason}</source>
-      <translation type="unfinished" />
+      <translation>Extraiga {refrigerant} como líquido. {reason}</translation>
     </message>
     <message>
       <source>Drawn</source>
@@ -3045,7 +3057,7 @@
     </message>
     <message>
       <source>drier drop</source>
-      <translation type="unfinished" />
+      <translation>caída en el secador</translation>
     </message>
     <message>
       <source>Drier, in</source>
@@ -3061,7 +3073,7 @@
     </message>
     <message>
       <source>Drop beyond temperature</source>
-      <translation type="unfinished" />
+      <translation>Caída más allá de la temperatura</translation>
     </message>
     <message>
       <source>dropped</source>
@@ -3153,7 +3165,7 @@
     </message>
     <message>
       <source>electronic detector</source>
-      <translation type="unfinished" />
+      <translation>detector electrónico</translation>
     </message>
     <message>
       <source>elevation</source>
@@ -3161,7 +3173,7 @@
     </message>
     <message>
       <source>Employer</source>
-      <translation type="unfinished" />
+      <translation>Empleador</translation>
     </message>
     <message>
       <source>employer</source>
@@ -3333,7 +3345,7 @@
     </message>
     <message>
       <source>Equation</source>
-      <translation type="unfinished" />
+      <translation>Ecuación</translation>
     </message>
     <message>
       <source>equation</source>
@@ -3349,7 +3361,7 @@
     </message>
     <message>
       <source>Equipment and cylinder are earthed before charging.</source>
-      <translation type="unfinished" />
+      <translation>Equipo y cilindro están puestos a tierra antes de cargar.</translation>
     </message>
     <message>
       <source>Equipment is</source>
@@ -3397,7 +3409,7 @@
     </message>
     <message>
       <source>Evacuated and shut down.</source>
-      <translation type="unfinished" />
+      <translation>Evacuado y apagado.</translation>
     </message>
     <message>
       <source>evacuation</source>
@@ -3465,7 +3477,7 @@
     </message>
     <message>
       <source>Every signature needs a passphrase</source>
-      <translation type="unfinished" />
+      <translation>Cada firma necesita contraseña</translation>
     </message>
     <message>
       <source>everything</source>
@@ -3513,15 +3525,15 @@
     </message>
     <message>
       <source>Expected a cylinder of the register.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un cilindro del catálogo.</translation>
     </message>
     <message>
       <source>Expected a cylinder of the register; got “{cylinder}”.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un cilindro del catálogo; se escribió “{cylinder}”.</translation>
     </message>
     <message>
       <source>Expected a cylinder with its weight before and after.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un cilindro con su peso antes y después.</translation>
     </message>
     <message>
       <source>Expected a cylinder; scan or type its id, then its weight.</source>
@@ -3561,7 +3573,7 @@
     </message>
     <message>
       <source>Expected a gauge pressure, such as 150 psig or 10 bar(g).</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una presión manométrica, como 150 psig o 10 bar(g).</translation>
     </message>
     <message>
       <source>Expected a height between -2000 m and 11000 m above sea level.</source>
@@ -3645,7 +3657,7 @@
     </message>
     <message>
       <source>Expected a regulator and a relief device before pressure goes in.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaban regulador y alivio antes de meter presión.</translation>
     </message>
     <message>
       <source>Expected a row of the register {register}; got “{row_id}”.</source>
@@ -3665,15 +3677,15 @@
     </message>
     <message>
       <source>Expected a scale of the register.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una balanza del catálogo.</translation>
     </message>
     <message>
       <source>Expected a scale of the register; choose the one that is used.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una balanza del catálogo; elija la que se usa.</translation>
     </message>
     <message>
       <source>Expected a scale of the register; got “{scale}”.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una balanza del catálogo; se escribió “{scale}”.</translation>
     </message>
     <message>
       <source>Expected a stamped tare above zero.</source>
@@ -3681,11 +3693,11 @@
     </message>
     <message>
       <source>Expected a step above zero, and a range from low to high.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un paso sobre cero y un rango de menor a mayor.</translation>
     </message>
     <message>
       <source>Expected a step that gives at most {rows_most} rows; got {count}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un paso que dé a lo sumo {rows_most} filas; serían {count}.</translation>
     </message>
     <message>
       <source>expected a table of figures.</source>
@@ -3705,7 +3717,7 @@
     </message>
     <message>
       <source>Expected a tare in the register for {cylinder}; enter it first.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una tara de {cylinder} en el catálogo; anótela primero.</translation>
     </message>
     <message>
       <source>Expected a temperature above absolute zero.</source>
@@ -3805,7 +3817,7 @@
     </message>
     <message>
       <source>Expected another cylinder than the one decanted from.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba otro cilindro que el de origen.</translation>
     </message>
     <message>
       <source>Expected at least one day since the last addition; additions of the same day for one leak are summed first.</source>
@@ -3837,7 +3849,7 @@
     </message>
     <message>
       <source>Expected at the end</source>
-      <translation type="unfinished" />
+      <translation>Esperado al final</translation>
     </message>
     <message>
       <source>expected either mass or times_lfl.</source>
@@ -3861,7 +3873,7 @@
     </message>
     <message>
       <source>Expected how far either side is allowed, above zero.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba cuánto se permite a cada lado, sobre cero.</translation>
     </message>
     <message>
       <source>Expected how it was settled.</source>
@@ -3869,11 +3881,11 @@
     </message>
     <message>
       <source>Expected its weight.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba su peso.</translation>
     </message>
     <message>
       <source>Expected length and bore of the hose, or its volume; or no hose.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaban largo y diámetro de la manguera, o su volumen; o ninguna manguera.</translation>
     </message>
     <message>
       <source>Expected less than one {unit} in the {smaller} of {text}.</source>
@@ -3885,7 +3897,7 @@
     </message>
     <message>
       <source>Expected more after than before; nothing was recovered.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba más después que antes; nada se recuperó.</translation>
     </message>
     <message>
       <source>Expected one decimal mark in {text}; write 1234.5 or 1234,5, without marks between thousands.</source>
@@ -3913,7 +3925,7 @@
     </message>
     <message>
       <source>Expected one {kind} or two, such as 5 to 8; got “{text}”.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un valor ({kind}) o dos, como 5 a 8; se escribió “{text}”.</translation>
     </message>
     <message>
       <source>Expected one {kind}, such as {example}; got {text}.</source>
@@ -3929,7 +3941,7 @@
     </message>
     <message>
       <source>Expected refrigerant and charge at the nameplate first.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaban primero refrigerante y carga en la placa.</translation>
     </message>
     <message>
       <source>Expected somebody left who is of the shop, to keep its registers.</source>
@@ -3961,35 +3973,35 @@
     </message>
     <message>
       <source>Expected the low-side design pressure too: the low side is the weaker one, and is under test unless it is shut off.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba también la presión de diseño del lado de baja: es el más débil y está bajo prueba si no está cerrado.</translation>
     </message>
     <message>
       <source>Expected the lower {kind} first, in the same unit as the higher.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba primero el valor menor ({kind}), en la misma unidad que el mayor.</translation>
     </message>
     <message>
       <source>Expected the mass released; the nameplate's where not known.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba la masa liberada; la de la placa si no se conoce.</translation>
     </message>
     <message>
       <source>Expected the pressure in the hose at disconnection.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba la presión en la manguera al desconectar.</translation>
     </message>
     <message>
       <source>Expected the reading it is of, or what it is in words.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba de qué lectura es, o qué es en palabras.</translation>
     </message>
     <message>
       <source>Expected the reason of the difference that is to be booked.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba el motivo de la diferencia que se asienta.</translation>
     </message>
     <message>
       <source>Expected the refrigerant at the nameplate first.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba primero el refrigerante en la placa.</translation>
     </message>
     <message>
       <source>Expected the rule that allows this release.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba la regla que permite esta liberación.</translation>
     </message>
     <message>
       <source>Expected the same new one twice. Type all anew.</source>
@@ -4053,15 +4065,15 @@
     </message>
     <message>
       <source>Expected {wanted} after than before; nothing was decanted.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {wanted} después que antes; nada se trasvasó.</translation>
     </message>
     <message>
       <source>Expected {wanted} at the end than at the start; nothing was charged.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {wanted} al final que al inicio; nada se cargó.</translation>
     </message>
     <message>
       <source>Expected {what} above zero.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {what} sobre cero.</translation>
     </message>
     <message>
       <source>Expected {what} on record ({listed}); got “{value}”.</source>
@@ -4073,7 +4085,7 @@
     </message>
     <message>
       <source>Expected “recovered”, for there are weighings of a cylinder.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba “recuperado”, pues hay pesajes de un cilindro.</translation>
     </message>
     <message>
       <source>exponential</source>
@@ -4141,11 +4153,11 @@
     </message>
     <message>
       <source>facility bought, its former owner used the other</source>
-      <translation type="unfinished" />
+      <translation>instalación comprada, su dueño anterior usaba el otro</translation>
     </message>
     <message>
       <source>Factory charged and sealed</source>
-      <translation type="unfinished" />
+      <translation>Cargado y sellado de fábrica</translation>
     </message>
     <message>
       <source>failed</source>
@@ -4165,7 +4177,7 @@
     </message>
     <message>
       <source>Fault</source>
-      <translation type="unfinished" />
+      <translation>Falla</translation>
     </message>
     <message>
       <source>Faults of a small degree do not show here.</source>
@@ -4189,7 +4201,7 @@
     </message>
     <message>
       <source>Figures of the shop's own, laid over the rule set; beside the shop's records.</source>
-      <translation type="unfinished" />
+      <translation>Valores propios del taller, sobre el reglamento; junto a sus registros.</translation>
     </message>
     <message>
       <source>File</source>
@@ -4202,10 +4214,6 @@
     <message>
       <source>File to write</source>
       <translation>Archivo que se escribe</translation>
-    </message>
-    <message>
-      <source>file {path}</source>
-      <translation>archivo {path}</translation>
     </message>
     <message>
       <source>fill</source>
@@ -4305,7 +4313,7 @@
     </message>
     <message>
       <source>fluorescent dye already present</source>
-      <translation type="unfinished" />
+      <translation>tinte fluorescente ya presente</translation>
     </message>
     <message>
       <source>Folder to write into</source>
@@ -4369,7 +4377,7 @@
     </message>
     <message>
       <source>found above the assumed</source>
-      <translation type="unfinished" />
+      <translation>hallado sobre lo supuesto</translation>
     </message>
     <message>
       <source>Found missing</source>
@@ -4401,7 +4409,7 @@
     </message>
     <message>
       <source>From one cylinder into another, by the weight of the one on the scale.</source>
-      <translation type="unfinished" />
+      <translation>De un cilindro a otro, por el peso del que está en la balanza.</translation>
     </message>
     <message>
       <source>From or to</source>
@@ -4453,7 +4461,7 @@
     </message>
     <message>
       <source>Full charge revised on</source>
-      <translation type="unfinished" />
+      <translation>Carga completa revisada el</translation>
     </message>
     <message>
       <source>function</source>
@@ -4509,11 +4517,11 @@
     </message>
     <message>
       <source>Gauge at site</source>
-      <translation type="unfinished" />
+      <translation>Manómetro en el sitio</translation>
     </message>
     <message>
       <source>Gauge pressures where the air has {zero}.</source>
-      <translation type="unfinished" />
+      <translation>Presiones manométricas donde el aire tiene {zero}.</translation>
     </message>
     <message>
       <source>Gauge reading</source>
@@ -4565,7 +4573,7 @@
     </message>
     <message>
       <source>Goggles and gloves worn; liquid refrigerant freezes skin and eyes.</source>
-      <translation type="unfinished" />
+      <translation>Gafas y guantes puestos; el refrigerante líquido congela piel y ojos.</translation>
     </message>
     <message>
       <source>gram</source>
@@ -4585,11 +4593,11 @@
     </message>
     <message>
       <source>Gross weight</source>
-      <translation type="unfinished" />
+      <translation>Peso bruto</translation>
     </message>
     <message>
       <source>Ground</source>
-      <translation type="unfinished" />
+      <translation>Motivo</translation>
     </message>
     <message>
       <source>ground</source>
@@ -4669,11 +4677,11 @@
     </message>
     <message>
       <source>Height above sea level</source>
-      <translation type="unfinished" />
+      <translation>Altura sobre el mar</translation>
     </message>
     <message>
       <source>Height of a release</source>
-      <translation type="unfinished" />
+      <translation>Altura de una liberación</translation>
     </message>
     <message>
       <source>Height of the room</source>
@@ -4709,7 +4717,7 @@
     </message>
     <message>
       <source>high</source>
-      <translation type="unfinished" />
+      <translation>alto</translation>
     </message>
     <message>
       <source>High head and dense suction load the compressor.</source>
@@ -4733,7 +4741,7 @@
     </message>
     <message>
       <source>high side</source>
-      <translation type="unfinished" />
+      <translation>lado de alta</translation>
     </message>
     <message>
       <source>High-side design pressure</source>
@@ -4757,7 +4765,7 @@
     </message>
     <message>
       <source>Hold {more} more minutes: the rule set wants {least}.</source>
-      <translation type="unfinished" />
+      <translation>Mantenga {more} minutos más: el reglamento pide {least}.</translation>
     </message>
     <message>
       <source>Holds</source>
@@ -4765,7 +4773,7 @@
     </message>
     <message>
       <source>Holds from, to</source>
-      <translation type="unfinished" />
+      <translation>Vale de, a</translation>
     </message>
     <message>
       <source>holds {held} of {limit}, {share_words} ({by}){gross}</source>
@@ -4801,7 +4809,7 @@
     </message>
     <message>
       <source>Hose, share of the charge</source>
-      <translation type="unfinished" />
+      <translation>Manguera, parte de la carga</translation>
     </message>
     <message>
       <source>hose-share</source>
@@ -4809,7 +4817,7 @@
     </message>
     <message>
       <source>Hoses are as short as will do, free of other refrigerant, and the cylinder stands as its valve needs it.</source>
-      <translation type="unfinished" />
+      <translation>Las mangueras son lo más cortas posible, sin otro refrigerante, y el cilindro está como pide su válvula.</translation>
     </message>
     <message>
       <source>host</source>
@@ -4825,11 +4833,11 @@
     </message>
     <message>
       <source>household</source>
-      <translation type="unfinished" />
+      <translation>doméstico</translation>
     </message>
     <message>
       <source>household refrigerator or freezer</source>
-      <translation type="unfinished" />
+      <translation>refrigerador o congelador doméstico</translation>
     </message>
     <message>
       <source>How</source>
@@ -4841,7 +4849,7 @@
     </message>
     <message>
       <source>How a scale or gauge speaks, where it can be read straight from its port.</source>
-      <translation type="unfinished" />
+      <translation>Cómo habla una balanza o un manómetro, donde puede leerse directamente de su puerto.</translation>
     </message>
     <message>
       <source>How far the chain of bench {bench} went can not be told; entry {last} is the last that was found.</source>
@@ -4857,19 +4865,19 @@
     </message>
     <message>
       <source>How the full charge is known</source>
-      <translation type="unfinished" />
+      <translation>Cómo se conoce la carga completa</translation>
     </message>
     <message>
       <source>How the full charge was revised</source>
-      <translation type="unfinished" />
+      <translation>Cómo se revisó la carga completa</translation>
     </message>
     <message>
       <source>How the range was found</source>
-      <translation type="unfinished" />
+      <translation>Cómo se estableció el rango</translation>
     </message>
     <message>
       <source>how two of its components mix was estimated, not fitted</source>
-      <translation type="unfinished" />
+      <translation>cómo se mezclan dos de sus componentes se estimó, no se ajustó</translation>
     </message>
     <message>
       <source>hr|hrs|hour|hours</source>
@@ -4881,7 +4889,7 @@
     </message>
     <message>
       <source>Hydrocarbon ignites on surfaces from about 450 °C: heat guns, soldering irons and defrost heaters count.</source>
-      <translation type="unfinished" />
+      <translation>El hidrocarburo se enciende en superficies desde unos 450 °C: cuentan pistolas de calor, soldadores y resistencias de descongelación.</translation>
     </message>
     <message>
       <source>iapfr</source>
@@ -4893,7 +4901,7 @@
     </message>
     <message>
       <source>ice machine</source>
-      <translation type="unfinished" />
+      <translation>máquina de hielo</translation>
     </message>
     <message>
       <source>ice-pick holes, drain corrosion</source>
@@ -4929,11 +4937,11 @@
     </message>
     <message>
       <source>If all leaked into the room</source>
-      <translation type="unfinished" />
+      <translation>Si todo se fugara al local</translation>
     </message>
     <message>
       <source>If all leaked into the room, share of the lower flammable limit</source>
-      <translation type="unfinished" />
+      <translation>Si todo se fugara al local, parte del límite inferior de inflamabilidad</translation>
     </message>
     <message>
       <source>If it is released instead: outdoors, slowly, away from drains and openings, and only where the rule set's exemption names this equipment.</source>
@@ -4941,15 +4949,15 @@
     </message>
     <message>
       <source>If not this shop.</source>
-      <translation type="unfinished" />
+      <translation>Si no es este taller.</translation>
     </message>
     <message>
       <source>If not, it does only of people who have set one.</source>
-      <translation type="unfinished" />
+      <translation>Si no, solo de las personas que la hayan fijado.</translation>
     </message>
     <message>
       <source>If the circuit must be opened, a workshop was preferred to the customer's rooms.</source>
-      <translation type="unfinished" />
+      <translation>Si hay que abrir el circuito, se prefirió un taller a los locales del cliente.</translation>
     </message>
     <message>
       <source>ignition</source>
@@ -4957,7 +4965,7 @@
     </message>
     <message>
       <source>In a residential building</source>
-      <translation type="unfinished" />
+      <translation>En un edificio residencial</translation>
     </message>
     <message>
       <source>in before</source>
@@ -4973,7 +4981,7 @@
     </message>
     <message>
       <source>In steps of</source>
-      <translation type="unfinished" />
+      <translation>En pasos de</translation>
     </message>
     <message>
       <source>in the hose</source>
@@ -4985,7 +4993,7 @@
     </message>
     <message>
       <source>In {charged} of {nameplate}: {verdict} (±{expanded}, k = 2).</source>
-      <translation type="unfinished" />
+      <translation>Dentro {charged} de {nameplate}: {verdict} (±{expanded}, k = 2).</translation>
     </message>
     <message>
       <source>in {count}</source>
@@ -5021,7 +5029,7 @@
     </message>
     <message>
       <source>industrial process</source>
-      <translation type="unfinished" />
+      <translation>proceso industrial</translation>
     </message>
     <message>
       <source>inHg vac</source>
@@ -5049,7 +5057,7 @@
     </message>
     <message>
       <source>Initial: before refrigerant goes back in. Follow-up: running as normal.</source>
-      <translation type="unfinished" />
+      <translation>Inicial: antes de volver a poner refrigerante. De seguimiento: en marcha normal.</translation>
     </message>
     <message>
       <source>installation</source>
@@ -5061,7 +5069,7 @@
     </message>
     <message>
       <source>Installed on</source>
-      <translation type="unfinished" />
+      <translation>Instalado el</translation>
     </message>
     <message>
       <source>Instrument</source>
@@ -5081,7 +5089,7 @@
     </message>
     <message>
       <source>Into</source>
-      <translation type="unfinished" />
+      <translation>En</translation>
     </message>
     <message>
       <source>into</source>
@@ -5105,7 +5113,7 @@
     </message>
     <message>
       <source>Invoice or delivery note</source>
-      <translation type="unfinished" />
+      <translation>Factura o nota de entrega</translation>
     </message>
     <message>
       <source>is another file now</source>
@@ -5361,7 +5369,7 @@
     </message>
     <message>
       <source>k = 2, about 95 %</source>
-      <translation type="unfinished" />
+      <translation>k = 2, aproximadamente 95 %</translation>
     </message>
     <message>
       <source>kbf</source>
@@ -5469,7 +5477,7 @@
     </message>
     <message>
       <source>Labelled hermetically sealed</source>
-      <translation type="unfinished" />
+      <translation>Etiquetado como herméticamente sellado</translation>
     </message>
     <message>
       <source>labels</source>
@@ -5497,7 +5505,7 @@
     </message>
     <message>
       <source>Largest fit error</source>
-      <translation type="unfinished" />
+      <translation>Mayor error de ajuste</translation>
     </message>
     <message>
       <source>Larkmoor Cold</source>
@@ -5517,7 +5525,7 @@
     </message>
     <message>
       <source>Last calibrated</source>
-      <translation type="unfinished" />
+      <translation>Última calibración</translation>
     </message>
     <message>
       <source>Last known full on</source>
@@ -5525,7 +5533,7 @@
     </message>
     <message>
       <source>Last requalified</source>
-      <translation type="unfinished" />
+      <translation>Última recalificación</translation>
     </message>
     <message>
       <source>Last weighed</source>
@@ -5573,7 +5581,7 @@
     </message>
     <message>
       <source>Leak check owed every</source>
-      <translation type="unfinished" />
+      <translation>Control de fugas debido cada</translation>
     </message>
     <message>
       <source>Leak checked after charging and before leaving</source>
@@ -5589,7 +5597,7 @@
     </message>
     <message>
       <source>Leak detection system fitted</source>
-      <translation type="unfinished" />
+      <translation>Sistema de detección de fugas instalado</translation>
     </message>
     <message>
       <source>leak detector</source>
@@ -5601,7 +5609,7 @@
     </message>
     <message>
       <source>Leak rate method</source>
-      <translation type="unfinished" />
+      <translation>Método de tasa de fuga</translation>
     </message>
     <message>
       <source>leak rate method changed</source>
@@ -5648,10 +5656,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <source>leak_search</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>leaks</source>
       <translation type="unfinished" />
     </message>
@@ -5681,7 +5685,7 @@
     </message>
     <message>
       <source>Left in the hose</source>
-      <translation type="unfinished" />
+      <translation>Quedó en la manguera</translation>
     </message>
     <message>
       <source>left in the hose</source>
@@ -5725,7 +5729,7 @@
     </message>
     <message>
       <source>letter, file or claim number</source>
-      <translation type="unfinished" />
+      <translation>carta, archivo o número de reclamo</translation>
     </message>
     <message>
       <source>Level</source>
@@ -5769,7 +5773,7 @@
     </message>
     <message>
       <source>Limits and duties of one jurisdiction.</source>
-      <translation type="unfinished" />
+      <translation>Límites y deberes de una jurisdicción.</translation>
     </message>
     <message>
       <source>Line</source>
@@ -5844,10 +5848,6 @@
       <translation>Líneas según llegan</translation>
     </message>
     <message>
-      <source>Lines come from {port} but are not understood. {refusal}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>lines[0].start</source>
       <translation type="unfinished" />
     </message>
@@ -5857,7 +5857,7 @@
     </message>
     <message>
       <source>Liquid [{density}]</source>
-      <translation type="unfinished" />
+      <translation>Líquido [{density}]</translation>
     </message>
     <message>
       <source>Liquid and vapour have the same composition.</source>
@@ -5869,7 +5869,7 @@
     </message>
     <message>
       <source>liquid density</source>
-      <translation type="unfinished" />
+      <translation>densidad del líquido</translation>
     </message>
     <message>
       <source>liquid full at hot temperature</source>
@@ -5941,7 +5941,7 @@
     </message>
     <message>
       <source>Local codes, the maker's instructions and a licensed person's judgement go before this list.</source>
-      <translation type="unfinished" />
+      <translation>Los códigos locales, las instrucciones del fabricante y el criterio de una persona autorizada van antes que esta lista.</translation>
     </message>
     <message>
       <source>Lock</source>
@@ -6001,7 +6001,7 @@
     </message>
     <message>
       <source>loss</source>
-      <translation type="unfinished" />
+      <translation>pérdida</translation>
     </message>
     <message>
       <source>Loss it is to see</source>
@@ -6017,7 +6017,7 @@
     </message>
     <message>
       <source>low</source>
-      <translation type="unfinished" />
+      <translation>bajo</translation>
     </message>
     <message>
       <source>low charge</source>
@@ -6025,7 +6025,7 @@
     </message>
     <message>
       <source>low side</source>
-      <translation type="unfinished" />
+      <translation>lado de baja</translation>
     </message>
     <message>
       <source>Low suction lowers it, but seldom as far.</source>
@@ -6045,11 +6045,11 @@
     </message>
     <message>
       <source>Lower flammable limit</source>
-      <translation type="unfinished" />
+      <translation>Límite inferior de inflamabilidad</translation>
     </message>
     <message>
       <source>Lower flammable limit by volume</source>
-      <translation type="unfinished" />
+      <translation>Límite inferior de inflamabilidad en volumen</translation>
     </message>
     <message>
       <source>l|litre|liter|litres|liters|dm3</source>
@@ -6077,7 +6077,7 @@
     </message>
     <message>
       <source>Made on</source>
-      <translation type="unfinished" />
+      <translation>Fabricado el</translation>
     </message>
     <message>
       <source>main</source>
@@ -6089,7 +6089,7 @@
     </message>
     <message>
       <source>Make</source>
-      <translation type="unfinished" />
+      <translation>Marca</translation>
     </message>
     <message>
       <source>make</source>
@@ -6133,7 +6133,7 @@
     </message>
     <message>
       <source>mass</source>
-      <translation type="unfinished" />
+      <translation>masa</translation>
     </message>
     <message>
       <source>Mass released</source>
@@ -6265,7 +6265,7 @@
     </message>
     <message>
       <source>Missing since last full</source>
-      <translation type="unfinished" />
+      <translation>Falta desde la última vez lleno</translation>
     </message>
     <message>
       <source>mixed</source>
@@ -6297,7 +6297,7 @@
     </message>
     <message>
       <source>Molar mass</source>
-      <translation type="unfinished" />
+      <translation>Masa molar</translation>
     </message>
     <message>
       <source>month</source>
@@ -6317,7 +6317,7 @@
     </message>
     <message>
       <source>More time for the repair</source>
-      <translation type="unfinished" />
+      <translation>Más tiempo para la reparación</translation>
     </message>
     <message>
       <source>mothballed</source>
@@ -6329,11 +6329,11 @@
     </message>
     <message>
       <source>Mothballed since</source>
-      <translation type="unfinished" />
+      <translation>Parado desde</translation>
     </message>
     <message>
       <source>Mothballed until</source>
-      <translation type="unfinished" />
+      <translation>Parado hasta</translation>
     </message>
     <message>
       <source>Moved</source>
@@ -6377,7 +6377,7 @@
     </message>
     <message>
       <source>Name and address of the facility.</source>
-      <translation type="unfinished" />
+      <translation>Nombre y dirección de la instalación.</translation>
     </message>
     <message>
       <source>Nameplate</source>
@@ -6389,7 +6389,7 @@
     </message>
     <message>
       <source>Nameplate and markings read: refrigerant, charge, and the red mark on service port or process tube.</source>
-      <translation type="unfinished" />
+      <translation>Placa y marcas leídas: refrigerante, carga y la marca roja en la conexión de servicio o tubo de proceso.</translation>
     </message>
     <message>
       <source>Nameplate charge</source>
@@ -6421,11 +6421,11 @@
     </message>
     <message>
       <source>Net mass</source>
-      <translation type="unfinished" />
+      <translation>Masa neta</translation>
     </message>
     <message>
       <source>Net mass as invoiced</source>
-      <translation type="unfinished" />
+      <translation>Masa neta según factura</translation>
     </message>
     <message>
       <source>never</source>
@@ -6441,7 +6441,7 @@
     </message>
     <message>
       <source>new</source>
-      <translation type="unfinished" />
+      <translation>nuevo</translation>
     </message>
     <message>
       <source>new installation</source>
@@ -6469,7 +6469,7 @@
     </message>
     <message>
       <source>Next: {measure}. {reason}{hose}</source>
-      <translation type="unfinished" />
+      <translation>Sigue: {measure}. {reason}{hose}</translation>
     </message>
     <message>
       <source>Nitrogen</source>
@@ -6477,11 +6477,11 @@
     </message>
     <message>
       <source>nitrogen</source>
-      <translation type="unfinished" />
+      <translation>nitrógeno</translation>
     </message>
     <message>
       <source>Nitrogen flows before and while brazing; the process tube is cut, not unbrazed, where that will do.</source>
-      <translation type="unfinished" />
+      <translation>El nitrógeno fluye antes y durante la soldadura; el tubo de proceso se corta, no se desuelda, donde basta.</translation>
     </message>
     <message>
       <source>nitrogen with trace gas</source>
@@ -6493,7 +6493,7 @@
     </message>
     <message>
       <source>no cylinders</source>
-      <translation type="unfinished" />
+      <translation>ningún cilindro</translation>
     </message>
     <message>
       <source>No cylinders yet. Every gram comes from one and goes to one. Press New cylinder to put the first on the register, then receive what is in it.</source>
@@ -6513,7 +6513,7 @@
     </message>
     <message>
       <source>No finer scale alone would decide: repeatability, gain or hose doubt are too large.</source>
-      <translation type="unfinished" />
+      <translation>Ninguna balanza más fina decidiría por sí sola: repetibilidad, ganancia o duda de la manguera son demasiado grandes.</translation>
     </message>
     <message>
       <source>No flags on this job.</source>
@@ -6525,7 +6525,7 @@
     </message>
     <message>
       <source>No flame, smoking, spark, hot surface or static source near; one maker asks for ten metres. Others in the area are told.</source>
-      <translation type="unfinished" />
+      <translation>Sin llama, cigarrillo, chispa, superficie caliente ni fuente estática cerca; un fabricante pide diez metros. Se avisó a los demás en el área.</translation>
     </message>
     <message>
       <source>No gas density of {name} there: {refused}.</source>
@@ -6533,7 +6533,7 @@
     </message>
     <message>
       <source>No halide torch, and no cleaning agent with chlorine on copper joints.</source>
-      <translation type="unfinished" />
+      <translation>Sin antorcha de haluro ni limpiador con cloro en uniones de cobre.</translation>
     </message>
     <message>
       <source>no hose, closed at the equipment</source>
@@ -6565,7 +6565,7 @@
     </message>
     <message>
       <source>No more than the nameplate charge goes in, by weight.</source>
-      <translation type="unfinished" />
+      <translation>No entra más que la carga de la placa, por peso.</translation>
     </message>
     <message>
       <source>No number in this line.</source>
@@ -6597,7 +6597,7 @@
     </message>
     <message>
       <source>No row is a verdict: readings support a fault or speak against it, none proves it.</source>
-      <translation type="unfinished" />
+      <translation>Ninguna fila es un veredicto: las lecturas apoyan una falla o hablan en contra, ninguna la prueba.</translation>
     </message>
     <message>
       <source>No rule set “{name}”; expected one of {names}.</source>
@@ -6633,11 +6633,11 @@
     </message>
     <message>
       <source>none</source>
-      <translation type="unfinished" />
+      <translation>ninguno</translation>
     </message>
     <message>
       <source>none known here</source>
-      <translation type="unfinished" />
+      <translation>ninguna conocida aquí</translation>
     </message>
     <message>
       <source>None of the {listed} places of a {kind} was searched.</source>
@@ -6645,7 +6645,7 @@
     </message>
     <message>
       <source>none owed</source>
-      <translation type="unfinished" />
+      <translation>ninguno debido</translation>
     </message>
     <message>
       <source>none where there should be</source>
@@ -6677,11 +6677,11 @@
     </message>
     <message>
       <source>not booked</source>
-      <translation type="unfinished" />
+      <translation>no asentado</translation>
     </message>
     <message>
       <source>not counted yet</source>
-      <translation type="unfinished" />
+      <translation>aún sin contar</translation>
     </message>
     <message>
       <source>not flammable</source>
@@ -6705,7 +6705,7 @@
     </message>
     <message>
       <source>not in the register</source>
-      <translation type="unfinished" />
+      <translation>no está en el catálogo</translation>
     </message>
     <message>
       <source>Not judged yet</source>
@@ -6769,7 +6769,7 @@
     </message>
     <message>
       <source>not within reckoning</source>
-      <translation type="unfinished" />
+      <translation>no calculable</translation>
     </message>
     <message>
       <source>Not worked out anew: look at the marked fields.</source>
@@ -6789,7 +6789,7 @@
     </message>
     <message>
       <source>Note</source>
-      <translation type="unfinished" />
+      <translation>Nota</translation>
     </message>
     <message>
       <source>note</source>
@@ -6821,7 +6821,7 @@
     </message>
     <message>
       <source>Nothing else is, or was, in the recovery cylinder; refrigerants are not mixed.</source>
-      <translation type="unfinished" />
+      <translation>No hay ni hubo otra cosa en el cilindro de recuperación; los refrigerantes no se mezclan.</translation>
     </message>
     <message>
       <source>Nothing has moved in or out of this cylinder yet. Receive it, or weigh it, to begin its history.</source>
@@ -6880,15 +6880,15 @@
       <translation>Nada se cargó en este período y nada faltó.</translation>
     </message>
     <message>
+      <source>Nothing was found, but it {check}: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Nothing was put back: this login has no right to that. Ask the shop's owner.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <source>Nothing was recorded in {place}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>Nothing was recorded: the signature of {name} takes a passphrase.{missing}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6937,7 +6937,7 @@
     </message>
     <message>
       <source>Of that limit the scale</source>
-      <translation type="unfinished" />
+      <translation>De ese límite, la balanza</translation>
     </message>
     <message>
       <source>of the ledger</source>
@@ -6969,7 +6969,7 @@
     </message>
     <message>
       <source>officer</source>
-      <translation type="unfinished" />
+      <translation>encargado</translation>
     </message>
     <message>
       <source>oil marks</source>
@@ -6981,7 +6981,7 @@
     </message>
     <message>
       <source>oil traces by eye</source>
-      <translation type="unfinished" />
+      <translation>rastros de aceite a la vista</translation>
     </message>
     <message>
       <source>oil-system</source>
@@ -7005,7 +7005,7 @@
     </message>
     <message>
       <source>One for every appliance of a facility; while none is chosen both count.</source>
-      <translation type="unfinished" />
+      <translation>Uno para cada equipo de una instalación; mientras no se elija, cuentan ambos.</translation>
     </message>
     <message>
       <source>One page: the shop's name, units, rule set, your name and certificate.</source>
@@ -7013,7 +7013,7 @@
     </message>
     <message>
       <source>One refrigerant circuit: what its nameplate says and which rules see in it.</source>
-      <translation type="unfinished" />
+      <translation>Un circuito de refrigerante: lo que dice su placa y lo que las reglas ven en él.</translation>
     </message>
     <message>
       <source>one thing or two</source>
@@ -7093,7 +7093,7 @@
     </message>
     <message>
       <source>Origin</source>
-      <translation type="unfinished" />
+      <translation>Origen</translation>
     </message>
     <message>
       <source>origin</source>
@@ -7101,11 +7101,11 @@
     </message>
     <message>
       <source>other</source>
-      <translation type="unfinished" />
+      <translation>otro</translation>
     </message>
     <message>
       <source>other refrigerant</source>
-      <translation type="unfinished" />
+      <translation>otro refrigerante</translation>
     </message>
     <message>
       <source>ounce</source>
@@ -7121,7 +7121,7 @@
     </message>
     <message>
       <source>out of service</source>
-      <translation type="unfinished" />
+      <translation>fuera de servicio</translation>
     </message>
     <message>
       <source>Outdoor unit's stop valves</source>
@@ -7137,15 +7137,15 @@
     </message>
     <message>
       <source>Outdoors, or air is moving through before work begins and until it ends; ammonia rises, heavier gases sink.</source>
-      <translation type="unfinished" />
+      <translation>Al aire libre, o el aire circula desde antes de empezar hasta el final; el amoníaco sube, los gases más pesados bajan.</translation>
     </message>
     <message>
       <source>Outdoors, or air is moving through before work begins and until it ends; vapour sinks and gathers in pits, drains and under cabinets.</source>
-      <translation type="unfinished" />
+      <translation>Al aire libre, o el aire circula desde antes de empezar hasta el final; el vapor baja y se junta en fosas, desagües y bajo los muebles.</translation>
     </message>
     <message>
       <source>outside</source>
-      <translation type="unfinished" />
+      <translation>fuera</translation>
     </message>
     <message>
       <source>over</source>
@@ -7153,7 +7153,7 @@
     </message>
     <message>
       <source>over ambient</source>
-      <translation type="unfinished" />
+      <translation>sobre ambiente</translation>
     </message>
     <message>
       <source>over limit, {share:.0f} %</source>
@@ -7217,7 +7217,7 @@
     </message>
     <message>
       <source>Owner</source>
-      <translation type="unfinished" />
+      <translation>Propietario</translation>
     </message>
     <message>
       <source>owner</source>
@@ -7225,7 +7225,7 @@
     </message>
     <message>
       <source>Owner or operator</source>
-      <translation type="unfinished" />
+      <translation>Propietario u operador</translation>
     </message>
     <message>
       <source>oz / year</source>
@@ -7309,15 +7309,15 @@
     </message>
     <message>
       <source>Parts came on</source>
-      <translation type="unfinished" />
+      <translation>Las piezas llegaron el</translation>
     </message>
     <message>
       <source>parts not available in time</source>
-      <translation type="unfinished" />
+      <translation>piezas no disponibles a tiempo</translation>
     </message>
     <message>
       <source>Parts to be fitted are the maker's own or certified for this refrigerant; sealed electrical parts keep their grade.</source>
-      <translation type="unfinished" />
+      <translation>Las piezas a montar son del fabricante o certificadas para este refrigerante; las partes eléctricas selladas conservan su grado.</translation>
     </message>
     <message>
       <source>pascal / minute</source>
@@ -7433,7 +7433,7 @@
     </message>
     <message>
       <source>Places searched</source>
-      <translation type="unfinished" />
+      <translation>Lugares revisados</translation>
     </message>
     <message>
       <source>plan carried out</source>
@@ -7445,7 +7445,7 @@
     </message>
     <message>
       <source>Plans and reports</source>
-      <translation type="unfinished" />
+      <translation>Planes e informes</translation>
     </message>
     <message>
       <source>point</source>
@@ -7493,7 +7493,7 @@
     </message>
     <message>
       <source>Power is off and locked, capacitors are discharged, and no live unsealed part is touched.</source>
-      <translation type="unfinished" />
+      <translation>La energía está cortada y bloqueada, los capacitores descargados, y no se toca ninguna parte viva sin sellar.</translation>
     </message>
     <message>
       <source>Prac&amp;tise</source>
@@ -7501,7 +7501,7 @@
     </message>
     <message>
       <source>Practical limit</source>
-      <translation type="unfinished" />
+      <translation>Límite práctico</translation>
     </message>
     <message>
       <source>practical-limit</source>
@@ -7525,11 +7525,11 @@
     </message>
     <message>
       <source>pressure</source>
-      <translation type="unfinished" />
+      <translation>presión</translation>
     </message>
     <message>
       <source>Pressure [{pressure}]</source>
-      <translation type="unfinished" />
+      <translation>Presión [{pressure}]</translation>
     </message>
     <message>
       <source>Pressure at end</source>
@@ -7541,7 +7541,7 @@
     </message>
     <message>
       <source>Pressure class at 104 °F</source>
-      <translation type="unfinished" />
+      <translation>Clase de presión a 104 °F</translation>
     </message>
     <message>
       <source>pressure gauge</source>
@@ -7549,7 +7549,7 @@
     </message>
     <message>
       <source>Pressure in</source>
-      <translation type="unfinished" />
+      <translation>Presión en</translation>
     </message>
     <message>
       <source>Pressure in the hose</source>
@@ -7561,15 +7561,15 @@
     </message>
     <message>
       <source>pressure test</source>
-      <translation type="unfinished" />
+      <translation>prueba de presión</translation>
     </message>
     <message>
       <source>Pressure test with nitrogen passed before refrigerant goes in.</source>
-      <translation type="unfinished" />
+      <translation>Prueba de presión con nitrógeno aprobada antes de poner refrigerante.</translation>
     </message>
     <message>
       <source>Pressure test: {verdict}; {drop} beyond what temperature explains, ±{doubt}.</source>
-      <translation type="unfinished" />
+      <translation>Prueba de presión: {verdict}; {drop} más allá de lo que explica la temperatura, ±{doubt}.</translation>
     </message>
     <message>
       <source>Pressure {moved} by {size} beyond what temperature explains. {advice} before going on.</source>
@@ -7625,7 +7625,7 @@
     </message>
     <message>
       <source>Process stub pinched and sealed; no service fitting left on that fits non-flammable gauges.</source>
-      <translation type="unfinished" />
+      <translation>Tubo de proceso pellizcado y sellado; no queda conexión de servicio para manómetros de no inflamables.</translation>
     </message>
     <message>
       <source>Process stub resealed, service fittings off</source>
@@ -7709,7 +7709,7 @@
     </message>
     <message>
       <source>pure</source>
-      <translation type="unfinished" />
+      <translation>puro</translation>
     </message>
     <message>
       <source>Purge: vacuum broken with nitrogen, filled to working pressure, let out, pulled down; repeated until no refrigerant is left.</source>
@@ -7737,11 +7737,11 @@
     </message>
     <message>
       <source>rack or chiller</source>
-      <translation type="unfinished" />
+      <translation>rack o enfriador</translation>
     </message>
     <message>
       <source>radiological contamination</source>
-      <translation type="unfinished" />
+      <translation>contaminación radiológica</translation>
     </message>
     <message>
       <source>Raise the pressure with dry nitrogen, within the design pressure.</source>
@@ -7753,7 +7753,7 @@
     </message>
     <message>
       <source>Ran since the repair</source>
-      <translation type="unfinished" />
+      <translation>Funcionó desde la reparación</translation>
     </message>
     <message>
       <source>Ran&amp;ge</source>
@@ -7761,11 +7761,11 @@
     </message>
     <message>
       <source>Range, high</source>
-      <translation type="unfinished" />
+      <translation>Rango, máximo</translation>
     </message>
     <message>
       <source>Range, low</source>
-      <translation type="unfinished" />
+      <translation>Rango, mínimo</translation>
     </message>
     <message>
       <source>rate</source>
@@ -7797,7 +7797,7 @@
     </message>
     <message>
       <source>Read from</source>
-      <translation type="unfinished" />
+      <translation>Leído de</translation>
     </message>
     <message>
       <source>Read from its port…</source>
@@ -7813,7 +7813,7 @@
     </message>
     <message>
       <source>Read, not typed</source>
-      <translation type="unfinished" />
+      <translation>Leído, no escrito</translation>
     </message>
     <message>
       <source>Reader</source>
@@ -7833,7 +7833,7 @@
     </message>
     <message>
       <source>reading wanted</source>
-      <translation type="unfinished" />
+      <translation>falta la lectura</translation>
     </message>
     <message>
       <source>Reading what can be read …</source>
@@ -7849,7 +7849,7 @@
     </message>
     <message>
       <source>Readings can not settle the charge of a critically charged sealed system; recovering and weighing in does.</source>
-      <translation type="unfinished" />
+      <translation>Las lecturas no pueden aclarar la carga de un sistema sellado de carga crítica; recuperar y cargar por peso sí.</translation>
     </message>
     <message>
       <source>Readings entered</source>
@@ -7873,7 +7873,7 @@
     </message>
     <message>
       <source>Reason of the difference</source>
-      <translation type="unfinished" />
+      <translation>Motivo de la diferencia</translation>
     </message>
     <message>
       <source>Reason of the visit</source>
@@ -7889,7 +7889,7 @@
     </message>
     <message>
       <source>Receive</source>
-      <translation type="unfinished" />
+      <translation>Recibir</translation>
     </message>
     <message>
       <source>receive</source>
@@ -7901,7 +7901,7 @@
     </message>
     <message>
       <source>received</source>
-      <translation type="unfinished" />
+      <translation>recibido</translation>
     </message>
     <message>
       <source>receiver</source>
@@ -7909,7 +7909,7 @@
     </message>
     <message>
       <source>Receiver, name and address</source>
-      <translation type="unfinished" />
+      <translation>Receptor, nombre y dirección</translation>
     </message>
     <message>
       <source>Receiver, sight glass, level controls</source>
@@ -7921,7 +7921,7 @@
     </message>
     <message>
       <source>Reclaimed or recycled by</source>
-      <translation type="unfinished" />
+      <translation>Regenerado o reciclado por</translation>
     </message>
     <message>
       <source>reclaimer</source>
@@ -7973,7 +7973,7 @@
     </message>
     <message>
       <source>Recovered {mass}.</source>
-      <translation type="unfinished" />
+      <translation>Recuperado {mass}.</translation>
     </message>
     <message>
       <source>Recovery</source>
@@ -7989,7 +7989,7 @@
     </message>
     <message>
       <source>Recovery cylinder is labelled for this refrigerant, evacuated, cool, with working relief and shut-off valves, within its date, and never above its fill limit.</source>
-      <translation type="unfinished" />
+      <translation>El cilindro de recuperación está rotulado para este refrigerante, evacuado, frío, con válvulas de alivio y cierre que funcionan, dentro de su fecha y nunca sobre su límite.</translation>
     </message>
     <message>
       <source>Recovery machine</source>
@@ -8001,7 +8001,7 @@
     </message>
     <message>
       <source>Recovery machine is made for flammable refrigerant, in good order, and stands in moving air.</source>
-      <translation type="unfinished" />
+      <translation>La máquina de recuperación es para refrigerante inflamable, está en buen estado y en aire en movimiento.</translation>
     </message>
     <message>
       <source>recovery-level</source>
@@ -8029,7 +8029,7 @@
     </message>
     <message>
       <source>Refillable</source>
-      <translation type="unfinished" />
+      <translation>Recargable</translation>
     </message>
     <message>
       <source>refillable</source>
@@ -8057,11 +8057,11 @@
     </message>
     <message>
       <source>refrigerated transport</source>
-      <translation type="unfinished" />
+      <translation>transporte refrigerado</translation>
     </message>
     <message>
       <source>refrigeration</source>
-      <translation type="unfinished" />
+      <translation>refrigeración</translation>
     </message>
     <message>
       <source>refusal</source>
@@ -8121,7 +8121,7 @@
     </message>
     <message>
       <source>Released</source>
-      <translation type="unfinished" />
+      <translation>Liberado</translation>
     </message>
     <message>
       <source>released</source>
@@ -8193,7 +8193,7 @@
     </message>
     <message>
       <source>Repaired leak tested</source>
-      <translation type="unfinished" />
+      <translation>Fuga reparada probada</translation>
     </message>
     <message>
       <source>repeatability</source>
@@ -8201,7 +8201,7 @@
     </message>
     <message>
       <source>Repeatability of a scale</source>
-      <translation type="unfinished" />
+      <translation>Repetibilidad de una balanza</translation>
     </message>
     <message>
       <source>replace</source>
@@ -8241,7 +8241,7 @@
     </message>
     <message>
       <source>Requalification due</source>
-      <translation type="unfinished" />
+      <translation>Vence recalificación</translation>
     </message>
     <message>
       <source>requalification {due_words}</source>
@@ -8261,7 +8261,7 @@
     </message>
     <message>
       <source>Required recovery</source>
-      <translation type="unfinished" />
+      <translation>Recuperación exigida</translation>
     </message>
     <message>
       <source>rescue</source>
@@ -8289,7 +8289,7 @@
     </message>
     <message>
       <source>Residential or light commercial AC</source>
-      <translation type="unfinished" />
+      <translation>Climatización residencial o comercial ligera</translation>
     </message>
     <message>
       <source>resolution</source>
@@ -8301,11 +8301,11 @@
     </message>
     <message>
       <source>Resolution of a gauge</source>
-      <translation type="unfinished" />
+      <translation>Resolución de un manómetro</translation>
     </message>
     <message>
       <source>Resolution of a scale</source>
-      <translation type="unfinished" />
+      <translation>Resolución de una balanza</translation>
     </message>
     <message>
       <source>restriction</source>
@@ -8333,7 +8333,7 @@
     </message>
     <message>
       <source>Retired on</source>
-      <translation type="unfinished" />
+      <translation>Retirado el</translation>
     </message>
     <message>
       <source>retirement</source>
@@ -8361,7 +8361,7 @@
     </message>
     <message>
       <source>return</source>
-      <translation type="unfinished" />
+      <translation>Devolución</translation>
     </message>
     <message>
       <source>Returned</source>
@@ -8369,7 +8369,7 @@
     </message>
     <message>
       <source>returned</source>
-      <translation type="unfinished" />
+      <translation>devuelto</translation>
     </message>
     <message>
       <source>reversal</source>
@@ -8409,7 +8409,7 @@
     </message>
     <message>
       <source>Role</source>
-      <translation type="unfinished" />
+      <translation>Función</translation>
     </message>
     <message>
       <source>role</source>
@@ -8421,7 +8421,7 @@
     </message>
     <message>
       <source>rolling average</source>
-      <translation type="unfinished" />
+      <translation>promedio móvil</translation>
     </message>
     <message>
       <source>rolling average, the higher</source>
@@ -8433,7 +8433,7 @@
     </message>
     <message>
       <source>root of the sum of squares</source>
-      <translation type="unfinished" />
+      <translation>raíz de la suma de cuadrados</translation>
     </message>
     <message>
       <source>rose</source>
@@ -8469,7 +8469,7 @@
     </message>
     <message>
       <source>Rule set</source>
-      <translation type="unfinished" />
+      <translation>Reglamento</translation>
     </message>
     <message>
       <source>rule-file</source>
@@ -8513,7 +8513,7 @@
     </message>
     <message>
       <source>Safety class</source>
-      <translation type="unfinished" />
+      <translation>Clase de seguridad</translation>
     </message>
     <message>
       <source>Safety list</source>
@@ -8545,7 +8545,7 @@
     </message>
     <message>
       <source>Saturation of a refrigerant in any range and units, and what is known of it.</source>
-      <translation type="unfinished" />
+      <translation>Saturación de un refrigerante en cualquier rango y unidad, y lo que se sabe de él.</translation>
     </message>
     <message>
       <source>Saturation table</source>
@@ -8589,7 +8589,7 @@
     </message>
     <message>
       <source>Scales, gauges, detectors and machines: what they can resolve, when they were last checked.</source>
-      <translation type="unfinished" />
+      <translation>Balanzas, manómetros, detectores y máquinas: qué resuelven y cuándo se revisaron por última vez.</translation>
     </message>
     <message>
       <source>scfp</source>
@@ -8613,7 +8613,7 @@
     </message>
     <message>
       <source>Search without a find</source>
-      <translation type="unfinished" />
+      <translation>Búsqueda sin hallazgo</translation>
     </message>
     <message>
       <source>search-not-proven</source>
@@ -8621,7 +8621,7 @@
     </message>
     <message>
       <source>Searched from below for gas heavier than air, with a method that has no flame and no spark.</source>
-      <translation type="unfinished" />
+      <translation>Buscado desde abajo para gas más pesado que el aire, con un método sin llama ni chispa.</translation>
     </message>
     <message>
       <source>Searched from the lowest point up</source>
@@ -8653,7 +8653,7 @@
     </message>
     <message>
       <source>Sees from</source>
-      <translation type="unfinished" />
+      <translation>Ve desde</translation>
     </message>
     <message>
       <source>self-contained cabinet</source>
@@ -8661,11 +8661,11 @@
     </message>
     <message>
       <source>self-contained open</source>
-      <translation type="unfinished" />
+      <translation>autónomo abierto</translation>
     </message>
     <message>
       <source>self-contained with doors or drawers</source>
-      <translation type="unfinished" />
+      <translation>autónomo con puertas o cajones</translation>
     </message>
     <message>
       <source>sensitivity</source>
@@ -8673,7 +8673,7 @@
     </message>
     <message>
       <source>Sensitivity of a detector</source>
-      <translation type="unfinished" />
+      <translation>Sensibilidad de un detector</translation>
     </message>
     <message>
       <source>separator</source>
@@ -8689,7 +8689,7 @@
     </message>
     <message>
       <source>Serial line</source>
-      <translation type="unfinished" />
+      <translation>Línea serie</translation>
     </message>
     <message>
       <source>serial line</source>
@@ -8773,7 +8773,7 @@
     </message>
     <message>
       <source>Share recovered</source>
-      <translation type="unfinished" />
+      <translation>Parte recuperada</translation>
     </message>
     <message>
       <source>share-of-lfl</source>
@@ -8801,7 +8801,7 @@
     </message>
     <message>
       <source>shop</source>
-      <translation type="unfinished" />
+      <translation>taller</translation>
     </message>
     <message>
       <source>Shop files (*)</source>
@@ -8813,7 +8813,7 @@
     </message>
     <message>
       <source>Short of the nameplate</source>
-      <translation type="unfinished" />
+      <translation>Falta respecto a la placa</translation>
     </message>
     <message>
       <source>Show &amp;large</source>
@@ -8833,7 +8833,7 @@
     </message>
     <message>
       <source>sight glass, winter and summer</source>
-      <translation type="unfinished" />
+      <translation>visor, invierno y verano</translation>
     </message>
     <message>
       <source>Sign</source>
@@ -8861,7 +8861,7 @@
     </message>
     <message>
       <source>Signed by, for the owner or operator</source>
-      <translation type="unfinished" />
+      <translation>Firmado por, en nombre del propietario u operador</translation>
     </message>
     <message>
       <source>signed-twice</source>
@@ -8889,7 +8889,7 @@
     </message>
     <message>
       <source>Site</source>
-      <translation type="unfinished" />
+      <translation>Sitio</translation>
     </message>
     <message>
       <source>site</source>
@@ -8913,7 +8913,7 @@
     </message>
     <message>
       <source>Smallest leak it could see</source>
-      <translation type="unfinished" />
+      <translation>La menor fuga que podría ver</translation>
     </message>
     <message>
       <source>smallest-leak</source>
@@ -8981,7 +8981,7 @@
     </message>
     <message>
       <source>Specification</source>
-      <translation type="unfinished" />
+      <translation>Especificación</translation>
     </message>
     <message>
       <source>Speed</source>
@@ -8989,7 +8989,7 @@
     </message>
     <message>
       <source>split system</source>
-      <translation type="unfinished" />
+      <translation>sistema split</translation>
     </message>
     <message>
       <source>stable</source>
@@ -8997,7 +8997,7 @@
     </message>
     <message>
       <source>Standard uncertainty</source>
-      <translation type="unfinished" />
+      <translation>Incertidumbre estándar</translation>
     </message>
     <message>
       <source>standing</source>
@@ -9109,11 +9109,11 @@
     </message>
     <message>
       <source>stock-take</source>
-      <translation type="unfinished" />
+      <translation>inventario</translation>
     </message>
     <message>
       <source>Stock-take: {sentence}.</source>
-      <translation type="unfinished" />
+      <translation>Inventario: {sentence}.</translation>
     </message>
     <message>
       <source>stocktake</source>
@@ -9141,7 +9141,7 @@
     </message>
     <message>
       <source>Stop reading, {cylinder}</source>
-      <translation type="unfinished" />
+      <translation>Lectura de parada, {cylinder}</translation>
     </message>
     <message>
       <source>stop-reading</source>
@@ -9157,7 +9157,7 @@
     </message>
     <message>
       <source>Subcooling</source>
-      <translation type="unfinished" />
+      <translation>Subenfriamiento</translation>
     </message>
     <message>
       <source>subcooling</source>
@@ -9169,7 +9169,7 @@
     </message>
     <message>
       <source>such as “5 min; 420 micron”</source>
-      <translation type="unfinished" />
+      <translation>como “5 min; 420 micron”</translation>
     </message>
     <message>
       <source>Suction line and heat exchanger</source>
@@ -9205,11 +9205,11 @@
     </message>
     <message>
       <source>Suitable for flammable refrigerants</source>
-      <translation type="unfinished" />
+      <translation>Apto para refrigerantes inflamables</translation>
     </message>
     <message>
       <source>Superheat</source>
-      <translation type="unfinished" />
+      <translation>Sobrecalentamiento</translation>
     </message>
     <message>
       <source>superheat</source>
@@ -9217,7 +9217,7 @@
     </message>
     <message>
       <source>Supplier</source>
-      <translation type="unfinished" />
+      <translation>Proveedor</translation>
     </message>
     <message>
       <source>supplier</source>
@@ -9297,7 +9297,7 @@
     </message>
     <message>
       <source>Taken out of service: label with date and signature says it is empty of refrigerant.</source>
-      <translation type="unfinished" />
+      <translation>Puesto fuera de servicio: una etiqueta con fecha y firma dice que está vacío de refrigerante.</translation>
     </message>
     <message>
       <source>taken over from a bench</source>
@@ -9333,11 +9333,11 @@
     </message>
     <message>
       <source>Tare as weighed empty</source>
-      <translation type="unfinished" />
+      <translation>Tara pesada en vacío</translation>
     </message>
     <message>
       <source>Tare stamped</source>
-      <translation type="unfinished" />
+      <translation>Tara estampada</translation>
     </message>
     <message>
       <source>tare-loss</source>
@@ -9353,7 +9353,7 @@
     </message>
     <message>
       <source>technician</source>
-      <translation type="unfinished" />
+      <translation>técnico</translation>
     </message>
     <message>
       <source>tells nothing of</source>
@@ -9369,7 +9369,7 @@
     </message>
     <message>
       <source>Temperature [{temperature}]</source>
-      <translation type="unfinished" />
+      <translation>Temperatura [{temperature}]</translation>
     </message>
     <message>
       <source>Temperature at end</source>
@@ -9393,11 +9393,7 @@
     </message>
     <message>
       <source>Temperature in</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>temperature, {label}</source>
-      <translation type="unfinished" />
+      <translation>Temperatura en</translation>
     </message>
     <message>
       <source>template</source>
@@ -9405,15 +9401,15 @@
     </message>
     <message>
       <source>Test</source>
-      <translation type="unfinished" />
+      <translation>Prueba</translation>
     </message>
     <message>
       <source>Test pressure stays at or under the lowest design pressure on the nameplate of the side under test.</source>
-      <translation type="unfinished" />
+      <translation>La presión de prueba queda en o bajo la menor presión de diseño de la placa para el lado probado.</translation>
     </message>
     <message>
       <source>Tested with dry nitrogen through a regulator and a relief valve; never with oxygen or compressed air.</source>
-      <translation type="unfinished" />
+      <translation>Probado con nitrógeno seco por regulador y válvula de alivio; nunca con oxígeno ni aire comprimido.</translation>
     </message>
     <message>
       <source>tests</source>
@@ -9421,7 +9417,7 @@
     </message>
     <message>
       <source>Tests of repaired leaks</source>
-      <translation type="unfinished" />
+      <translation>Pruebas de fugas reparadas</translation>
     </message>
     <message>
       <source>text</source>
@@ -9485,7 +9481,7 @@
     </message>
     <message>
       <source>The compressor is neither run nor tested for insulation under vacuum, and never serves as the vacuum pump: its terminals arc over.</source>
-      <translation type="unfinished" />
+      <translation>El compresor no se hace funcionar ni se prueba su aislación bajo vacío, y nunca sirve de bomba de vacío: sus bornes forman arco.</translation>
     </message>
     <message>
       <source>The copy holds {entries} entries.</source>
@@ -9493,11 +9489,11 @@
     </message>
     <message>
       <source>The curves hold from {low} to {high}; {left_out} rows outside are left out.</source>
-      <translation type="unfinished" />
+      <translation>Las curvas valen de {low} a {high}; se omiten {left_out} filas fuera.</translation>
     </message>
     <message>
       <source>The cylinder stands steady and is never warmed by a flame, nor above 50 °C (122 °F).</source>
-      <translation type="unfinished" />
+      <translation>El cilindro está firme y nunca se calienta con llama ni sobre 50 °C (122 °F).</translation>
     </message>
     <message>
       <source>The decay test is drawn here from the first reading on.</source>
@@ -9553,7 +9549,7 @@
     </message>
     <message>
       <source>The equipment was made for this refrigerant; hydrocarbon is never put into equipment made for another.</source>
-      <translation type="unfinished" />
+      <translation>El equipo se hizo para este refrigerante; nunca se pone hidrocarburo en un equipo hecho para otro.</translation>
     </message>
     <message>
       <source>The evaporator gets too little liquid and the vapour is heated long after boiling.</source>
@@ -9609,15 +9605,15 @@
     </message>
     <message>
       <source>the hose given at the weigh-in</source>
-      <translation type="unfinished" />
+      <translation>la manguera dada en la carga por peso</translation>
     </message>
     <message>
       <source>The hose would hold more than left the cylinder.</source>
-      <translation type="unfinished" />
+      <translation>La manguera tendría más de lo que salió del cilindro.</translation>
     </message>
     <message>
       <source>The hose's content can not be worked out from these readings.</source>
-      <translation type="unfinished" />
+      <translation>El contenido de la manguera no puede calcularse con estas lecturas.</translation>
     </message>
     <message>
       <source>The job is closed; open it again with a reason to record here.</source>
@@ -9633,7 +9629,7 @@
     </message>
     <message>
       <source>the maker</source>
-      <translation type="unfinished" />
+      <translation>el fabricante</translation>
     </message>
     <message>
       <source>The maker's expected figures, calls and authorisations.</source>
@@ -9657,7 +9653,7 @@
     </message>
     <message>
       <source>The person at work is trained for this refrigerant and holds the certificate the law asks for.</source>
-      <translation type="unfinished" />
+      <translation>Quien trabaja está capacitado para este refrigerante y tiene el certificado que pide la ley.</translation>
     </message>
     <message>
       <source>The photo of entry {number} is kept at the bench that attached it; its hash is on record here.</source>
@@ -9725,7 +9721,7 @@
     </message>
     <message>
       <source>The room is not closed in and air moves through it: vapour displaces air, low down first.</source>
-      <translation type="unfinished" />
+      <translation>El local no está cerrado y el aire circula: el vapor desplaza el aire, primero abajo.</translation>
     </message>
     <message>
       <source>the same</source>
@@ -9733,11 +9729,11 @@
     </message>
     <message>
       <source>The same as {refrigerant}, an order of magnitude</source>
-      <translation type="unfinished" />
+      <translation>Lo mismo como {refrigerant}, un orden de magnitud</translation>
     </message>
     <message>
       <source>The scale against the ledger.</source>
-      <translation type="unfinished" />
+      <translation>La balanza contra el libro.</translation>
     </message>
     <message>
       <source>The search does not count: {void}.</source>
@@ -9777,7 +9773,7 @@
     </message>
     <message>
       <source>The vacuum pump's outlet is in moving air and away from anything that can ignite gas.</source>
-      <translation type="unfinished" />
+      <translation>La salida de la bomba de vacío está en aire en movimiento y lejos de lo que pueda encender gas.</translation>
     </message>
     <message>
       <source>The whole rise stays within what a tight, dry system shows.</source>
@@ -9793,7 +9789,7 @@
     </message>
     <message>
       <source>Then in {cylinder}</source>
-      <translation type="unfinished" />
+      <translation>Luego en {cylinder}</translation>
     </message>
     <message>
       <source>there</source>
@@ -9869,7 +9865,7 @@
     </message>
     <message>
       <source>thermometer</source>
-      <translation type="unfinished" />
+      <translation>termómetro</translation>
     </message>
     <message>
       <source>Thermometer uncertainty</source>
@@ -9905,7 +9901,7 @@
     </message>
     <message>
       <source>This is less than the tare of {cylinder}; check cylinder and scale.</source>
-      <translation type="unfinished" />
+      <translation>Es menos que la tara de {cylinder}; revise cilindro y balanza.</translation>
     </message>
     <message>
       <source>This job is already open under another entry.</source>
@@ -9921,7 +9917,7 @@
     </message>
     <message>
       <source>This loss</source>
-      <translation type="unfinished" />
+      <translation>Esta pérdida</translation>
     </message>
     <message>
       <source>This moment already has a reading; wait for the next one.</source>
@@ -9945,11 +9941,11 @@
     </message>
     <message>
       <source>This scale can not decide. {finer}</source>
-      <translation type="unfinished" />
+      <translation>Esta balanza no puede decidir. {finer}</translation>
     </message>
     <message>
       <source>This scale decides; one of up to {enough} resolution would, with all other doubt as it is.</source>
-      <translation type="unfinished" />
+      <translation>Esta balanza decide; una de hasta {enough} de resolución lo haría, con el resto de la duda igual.</translation>
     </message>
     <message>
       <source>This shop can not be opened</source>
@@ -10005,7 +10001,7 @@
     </message>
     <message>
       <source>Time still needed for it</source>
-      <translation type="unfinished" />
+      <translation>Tiempo que aún falta para ello</translation>
     </message>
     <message>
       <source>Time, parts</source>
@@ -10025,6 +10021,10 @@
     </message>
     <message>
       <source>title</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>To begin a further bench, {letter}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10153,15 +10153,15 @@
     </message>
     <message>
       <source>Toxicity or oxygen limit</source>
-      <translation type="unfinished" />
+      <translation>Límite de toxicidad u oxígeno</translation>
     </message>
     <message>
       <source>Trace gas</source>
-      <translation type="unfinished" />
+      <translation>Gas trazador</translation>
     </message>
     <message>
       <source>trace gas</source>
-      <translation type="unfinished" />
+      <translation>gas trazador</translation>
     </message>
     <message>
       <source>trace-gas</source>
@@ -10221,15 +10221,15 @@
     </message>
     <message>
       <source>two columns, time and reading</source>
-      <translation type="unfinished" />
+      <translation>dos columnas, tiempo y lectura</translation>
     </message>
     <message>
       <source>two or three columns</source>
-      <translation type="unfinished" />
+      <translation>dos o tres columnas</translation>
     </message>
     <message>
       <source>Type</source>
-      <translation type="unfinished" />
+      <translation>Tipo</translation>
     </message>
     <message>
       <source>type the reading</source>
@@ -10253,7 +10253,7 @@
     </message>
     <message>
       <source>ultrasonic</source>
-      <translation type="unfinished" />
+      <translation>ultrasonido</translation>
     </message>
     <message>
       <source>Unaccounted</source>
@@ -10269,7 +10269,7 @@
     </message>
     <message>
       <source>Uncertainty of a thermometer</source>
-      <translation type="unfinished" />
+      <translation>Incertidumbre de un termómetro</translation>
     </message>
     <message>
       <source>Under</source>
@@ -10281,7 +10281,7 @@
     </message>
     <message>
       <source>under box air</source>
-      <translation type="unfinished" />
+      <translation>bajo el aire de cámara</translation>
     </message>
     <message>
       <source>Under nameplate by {size}: {charged} of {nameplate}. Weigh in the rest.</source>
@@ -10301,7 +10301,7 @@
     </message>
     <message>
       <source>under vacuum air leaks in, by at most the air's pressure, past dried or frozen spots; a rise is never turned into grams a year</source>
-      <translation type="unfinished" />
+      <translation>bajo vacío entra aire, a lo sumo con la presión atmosférica, por puntos secos o congelados; una subida nunca se convierte en gramos al año</translation>
     </message>
     <message>
       <source>under-nameplate</source>
@@ -10325,7 +10325,7 @@
     </message>
     <message>
       <source>Units shown</source>
-      <translation type="unfinished" />
+      <translation>Unidades mostradas</translation>
     </message>
     <message>
       <source>Universal, Type I, A1</source>
@@ -10345,7 +10345,7 @@
     </message>
     <message>
       <source>Until</source>
-      <translation type="unfinished" />
+      <translation>Hasta</translation>
     </message>
     <message>
       <source>until</source>
@@ -10445,7 +10445,7 @@
     </message>
     <message>
       <source>Valid until</source>
-      <translation type="unfinished" />
+      <translation>Válido hasta</translation>
     </message>
     <message>
       <source>value</source>
@@ -10461,7 +10461,7 @@
     </message>
     <message>
       <source>Valve thread</source>
-      <translation type="unfinished" />
+      <translation>Rosca de la válvula</translation>
     </message>
     <message>
       <source>vapour</source>
@@ -10469,7 +10469,7 @@
     </message>
     <message>
       <source>Vapour [{density}]</source>
-      <translation type="unfinished" />
+      <translation>Vapor [{density}]</translation>
     </message>
     <message>
       <source>vapour at suction pressure</source>
@@ -10477,7 +10477,7 @@
     </message>
     <message>
       <source>vapour density</source>
-      <translation type="unfinished" />
+      <translation>densidad del vapor</translation>
     </message>
     <message>
       <source>Vapour drawn from a zeotrope has another composition than the liquid: take it as liquid and let it expand before the suction side.</source>
@@ -10521,7 +10521,7 @@
     </message>
     <message>
       <source>walk-in or remote condensing</source>
-      <translation type="unfinished" />
+      <translation>cámara o condensación remota</translation>
     </message>
     <message>
       <source>wall passages, rubbing, nails</source>
@@ -10529,6 +10529,10 @@
     </message>
     <message>
       <source>Warning labels and red marks are in place and can be read; replaced where they are not.</source>
+      <translation>Etiquetas de advertencia y marcas rojas en su lugar y legibles; si no, reemplazadas.</translation>
+    </message>
+    <message>
+      <source>was due for requalification on {due}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10553,11 +10557,11 @@
     </message>
     <message>
       <source>Water capacity</source>
-      <translation type="unfinished" />
+      <translation>Capacidad de agua</translation>
     </message>
     <message>
       <source>Weigh</source>
-      <translation type="unfinished" />
+      <translation>Pesar</translation>
     </message>
     <message>
       <source>weigh</source>
@@ -10601,7 +10605,7 @@
     </message>
     <message>
       <source>What a cylinder is and how far it may be filled.</source>
-      <translation type="unfinished" />
+      <translation>Qué es un cilindro y hasta dónde puede llenarse.</translation>
     </message>
     <message>
       <source>What comes now</source>
@@ -10617,7 +10621,7 @@
     </message>
     <message>
       <source>What is printed on; left empty, as this computer's country has it.</source>
-      <translation type="unfinished" />
+      <translation>En qué se imprime; vacío: como es usual en el país de este equipo.</translation>
     </message>
     <message>
       <source>What is to be looked at again, when, and how it turned out.</source>
@@ -10665,7 +10669,7 @@
     </message>
     <message>
       <source>What was in the equipment before was not weighed, so the mass alone can not tell whether the charge is right.</source>
-      <translation type="unfinished" />
+      <translation>Lo que había antes en el equipo no se pesó, así que la masa sola no dice si la carga es correcta.</translation>
     </message>
     <message>
       <source>What was taken out, into which cylinder, down to which level.</source>
@@ -10697,7 +10701,7 @@
     </message>
     <message>
       <source>Where equipment stands and who answers for it.</source>
-      <translation type="unfinished" />
+      <translation>Dónde están los equipos y quién responde por ellos.</translation>
     </message>
     <message>
       <source>Where it is taken out of service: what was done, and who takes the equipment.</source>
@@ -10737,7 +10741,7 @@
     </message>
     <message>
       <source>Who keeps these records, in which units, under which rules.</source>
-      <translation type="unfinished" />
+      <translation>Quién lleva estos registros, en qué unidades, bajo qué reglas.</translation>
     </message>
     <message>
       <source>Who signs</source>
@@ -10745,7 +10749,7 @@
     </message>
     <message>
       <source>Who signs, and by which certificate.</source>
-      <translation type="unfinished" />
+      <translation>Quién firma y con qué certificado.</translation>
     </message>
     <message>
       <source>Whoever rewrites the file with all its hashes and kept heads, or cuts off its end and every head kept in it, leaves a chain that agrees with itself. Only a head kept elsewhere, as in the manifest of an export, shows that.</source>
@@ -10785,7 +10789,7 @@
     </message>
     <message>
       <source>Why the method was changed</source>
-      <translation type="unfinished" />
+      <translation>Por qué se cambió el método</translation>
     </message>
     <message>
       <source>Why the photo is taken back</source>
@@ -10841,7 +10845,7 @@
     </message>
     <message>
       <source>Without a key it locks after</source>
-      <translation type="unfinished" />
+      <translation>Sin teclas se bloquea tras</translation>
     </message>
     <message>
       <source>Without air it does not boil in the coil.</source>
@@ -10889,7 +10893,7 @@
     </message>
     <message>
       <source>Worked out by the ideal gas law; its error is in the doubt.</source>
-      <translation type="unfinished" />
+      <translation>Calculado con la ley del gas ideal; su error está en la duda.</translation>
     </message>
     <message>
       <source>Worked out from entries {map}.</source>
@@ -11045,7 +11049,7 @@
     </message>
     <message>
       <source>{cylinder} holds {found}; the ledger has {expected}.</source>
-      <translation type="unfinished" />
+      <translation>{cylinder} contiene {found}; el libro tiene {expected}.</translation>
     </message>
     <message>
       <source>{cylinder} is registered for {registered} and holds {held}. Do not use it; return it as a mixture.</source>
@@ -11073,7 +11077,7 @@
     </message>
     <message>
       <source>{cylinder}: {difference} {more} than the ledger says, {booked}.</source>
-      <translation type="unfinished" />
+      <translation>{cylinder}: {difference} {more} de lo que dice el libro, {booked}.</translation>
     </message>
     <message>
       <source>{days} days</source>
@@ -11094,6 +11098,10 @@
     <message>
       <source>{done} of {count} ticked; Space ticks</source>
       <translation>{done} de {count} marcados; espacio marca</translation>
+    </message>
+    <message>
+      <source>{done} of {listed}</source>
+      <translation>{done} de {listed}</translation>
     </message>
     <message>
       <source>{done} of {listed} places were searched. Not searched: {names}.</source>
@@ -11245,7 +11253,7 @@
     </message>
     <message>
       <source>{missing} short of the nameplate: it had leaked, was never charged right, or is still in oil and hoses.</source>
-      <translation type="unfinished" />
+      <translation>{missing} menos que la placa: se fugó, nunca se cargó bien o sigue en aceite y mangueras.</translation>
     </message>
     <message>
       <source>{name} can not be read ({why}).</source>
@@ -11448,10 +11456,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <source>{refrigerant} into {name}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>{refrigerant}: from {first:.4g} at {first_2:g} {label} to {last:.4g} {label_2} at {last_2:g} {label}.</source>
       <translation>{refrigerant}: de {first:.4g} a {first_2:g} {label} hasta {last:.4g} {label_2} a {last_2:g} {label}.</translation>
     </message>
@@ -11493,11 +11497,11 @@
     </message>
     <message>
       <source>{sentence} Reckoned for {which}, filled with saturated vapour at {at}; with liquid in it {liquid}, {share:.1f} % of the charge.</source>
-      <translation type="unfinished" />
+      <translation>{sentence} Calculado para {which}, llena de vapor saturado a {at}; con líquido dentro {liquid}, {share:.1f} % de la carga.</translation>
     </message>
     <message>
       <source>{share} % short, if it goes on</source>
-      <translation type="unfinished" />
+      <translation>{share} % de menos, si continúa así</translation>
     </message>
     <message>
       <source>{shop} is as it was in {copy}.{kept}</source>
@@ -11517,7 +11521,7 @@
     </message>
     <message>
       <source>{source} holds a mixture; it can only be returned.</source>
-      <translation type="unfinished" />
+      <translation>{source} contiene una mezcla; solo puede devolverse.</translation>
     </message>
     <message>
       <source>{source} was not made to begin a bench. At the shop, hand over for a new bench: that gives it a letter of its own.</source>
@@ -11529,7 +11533,7 @@
     </message>
     <message>
       <source>{source}, practical limit</source>
-      <translation type="unfinished" />
+      <translation>{source}, límite práctico</translation>
     </message>
     <message>
       <source>{step} signed, entry {number}.</source>
