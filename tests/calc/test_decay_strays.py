@@ -33,7 +33,7 @@ def crossing(statistic: Callable[[float], float], limit: float) -> tuple[float, 
 
 # The lag is one parameter more: believed where F with 1 and n - 5 degrees says so (scipy's F).
 def test_that_the_lag_of_a_gauge_is_believed_by_the_test_of_fisher() -> None:
-    quarters: Array = np.arange(15) / 4
+    quarters: Array = np.linspace(0.0, 3.5, 15)
 
     def shown(size: float) -> list[float]:
         late = 60 + 40 * quarters + size * 20 * np.expm1(-quarters / 0.5)
@@ -51,7 +51,7 @@ def test_that_the_lag_of_a_gauge_is_believed_by_the_test_of_fisher() -> None:
 
 # A bend has two parameters more than a line: F with 2 and n - 4 degrees (scipy's F).
 def test_that_a_bend_is_proven_by_the_test_of_fisher() -> None:
-    minutes: Array = np.arange(15) * 1.5
+    minutes: Array = np.linspace(0.0, 21.0, 15)
 
     def shown(size: float) -> list[float]:
         return seeded((60 + 8 * minutes - size * 150 * np.expm1(-minutes / 4)).tolist(), 0.02, 3)
