@@ -13,7 +13,7 @@
     </message>
     <message>
       <source> 1 conflict: see the flags.</source>
-      <translation type="unfinished" />
+      <translation> 1 conflicto: vea los avisos.</translation>
     </message>
     <message>
       <source> Above its critical temperature of {critical} it does not boil.</source>
@@ -25,7 +25,7 @@
     </message>
     <message>
       <source> and </source>
-      <translation type="unfinished" />
+      <translation> y </translation>
     </message>
     <message>
       <source> at the coldest part</source>
@@ -49,7 +49,7 @@
     </message>
     <message>
       <source> None is set yet; set one first.</source>
-      <translation type="unfinished" />
+      <translation> Aún no hay ninguna; fije una primero.</translation>
     </message>
     <message>
       <source> on </source>
@@ -61,7 +61,7 @@
     </message>
     <message>
       <source> or </source>
-      <translation type="unfinished" />
+      <translation> o </translation>
     </message>
     <message>
       <source> Take in the file with them first, or hand over again from entry {missing}.</source>
@@ -69,7 +69,7 @@
     </message>
     <message>
       <source> The gauge did not move: make sure it is not at the end of its range.</source>
-      <translation type="unfinished" />
+      <translation> El manómetro no se movió: asegúrese de que no esté al final de su rango.</translation>
     </message>
     <message>
       <source> This figure is {marks_said}.</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
       <source> {count} conflicts: see the flags.</source>
-      <translation type="unfinished" />
+      <translation> {count} conflictos: vea los avisos.</translation>
     </message>
     <message>
       <source> {enough} would do.</source>
@@ -89,7 +89,7 @@
     </message>
     <message>
       <source> {known} entries were here already.</source>
-      <translation type="unfinished" />
+      <translation> {known} asientos ya estaban aquí.</translation>
     </message>
     <message>
       <source> · closed</source>
@@ -389,7 +389,7 @@
     </message>
     <message>
       <source>, and {count} more such pairs</source>
-      <translation type="unfinished" />
+      <translation>, y {count} pares más así</translation>
     </message>
     <message>
       <source>, but {would} would have seen a steady one of this size: look for one that opens only running, hot or cold</source>
@@ -417,7 +417,7 @@
     </message>
     <message>
       <source>, not firm yet</source>
-      <translation type="unfinished" />
+      <translation>, aún no firme</translation>
     </message>
     <message>
       <source>, not refillable</source>
@@ -449,14 +449,10 @@
     </message>
     <message>
       <source>-12.5 °C or 9 F</source>
-      <translation type="unfinished" />
+      <translation>-12.5 °C o 9 F</translation>
     </message>
     <message>
       <source>-4 inHg</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>.new</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -521,7 +517,7 @@
     </message>
     <message>
       <source>12 m² or 130 ft²</source>
-      <translation type="unfinished" />
+      <translation>12 m² o 130 ft²</translation>
     </message>
     <message>
       <source>12 psig</source>
@@ -533,7 +529,7 @@
     </message>
     <message>
       <source>12.5 L or 0.4 ft³</source>
-      <translation type="unfinished" />
+      <translation>12.5 L o 0.4 ft³</translation>
     </message>
     <message>
       <source>13.5 kg</source>
@@ -569,7 +565,7 @@
     </message>
     <message>
       <source>20 min or 1 h 30 min</source>
-      <translation type="unfinished" />
+      <translation>20 min o 1 h 30 min</translation>
     </message>
     <message>
       <source>25 bar(g)</source>
@@ -593,11 +589,11 @@
     </message>
     <message>
       <source>3 g/yr or 0.1 oz/yr</source>
-      <translation type="unfinished" />
+      <translation>3 g/yr o 0.1 oz/yr</translation>
     </message>
     <message>
       <source>3 or 2.5</source>
-      <translation type="unfinished" />
+      <translation>3 o 2.5</translation>
     </message>
     <message>
       <source>3.0 oz or 85 g</source>
@@ -605,7 +601,7 @@
     </message>
     <message>
       <source>3.9 oz, 1 lb 2.5 oz or 110 g</source>
-      <translation type="unfinished" />
+      <translation>3.9 oz, 1 lb 2.5 oz o 110 g</translation>
     </message>
     <message>
       <source>30 min</source>
@@ -629,7 +625,7 @@
     </message>
     <message>
       <source>36 in, 1/4 in or 1.5 m</source>
-      <translation type="unfinished" />
+      <translation>36 in, 1/4 in o 1.5 m</translation>
     </message>
     <message>
       <source>4 established range</source>
@@ -653,7 +649,7 @@
     </message>
     <message>
       <source>4312.5 g or 9 lb 8.1 oz</source>
-      <translation type="unfinished" />
+      <translation>4312.5 g o 9 lb 8.1 oz</translation>
     </message>
     <message>
       <source>45 min</source>
@@ -665,7 +661,7 @@
     </message>
     <message>
       <source>5 K or 9 F</source>
-      <translation type="unfinished" />
+      <translation>5 K o 9 F</translation>
     </message>
     <message>
       <source>5 kg</source>
@@ -681,7 +677,7 @@
     </message>
     <message>
       <source>68 psig, 4.7 bar(g), -10 inHg, 500 micron or 66 Pa</source>
-      <translation type="unfinished" />
+      <translation>68 psig, 4.7 bar(g), -10 inHg, 500 micron o 66 Pa</translation>
     </message>
     <message>
       <source>7.83 kg</source>
@@ -697,7 +693,7 @@
     </message>
     <message>
       <source>80 % at 25 °C</source>
-      <translation type="unfinished" />
+      <translation>80 % a 25 °C</translation>
     </message>
     <message>
       <source>9.125 kg</source>
@@ -741,11 +737,11 @@
     </message>
     <message>
       <source>; “{typed}” is a unit of {known}</source>
-      <translation type="unfinished" />
+      <translation>; “{typed}” es una unidad de {known}</translation>
     </message>
     <message>
       <source>; “{typed}” is not a unit known here</source>
-      <translation type="unfinished" />
+      <translation>; “{typed}” no es una unidad conocida aquí</translation>
     </message>
     <message>
       <source>&lt;br&gt;</source>
@@ -849,7 +845,7 @@
     </message>
     <message>
       <source>a cold spot in the liquid line or drier</source>
-      <translation type="unfinished" />
+      <translation>un punto frío en la línea de líquido o el secador</translation>
     </message>
     <message>
       <source>A cold spot is where the liquid is throttled.</source>
@@ -861,7 +857,7 @@
     </message>
     <message>
       <source>a current</source>
-      <translation type="unfinished" />
+      <translation>una corriente</translation>
     </message>
     <message>
       <source>A cylinder comes in: what it weighs now and who it came from.</source>
@@ -945,15 +941,15 @@
     </message>
     <message>
       <source>A leak below {micron:.1f} micron/min ({pascal:.2f} Pa/min) can not be excluded</source>
-      <translation type="unfinished" />
+      <translation>Una fuga menor de {micron:.1f} micron/min ({pascal:.2f} Pa/min) no puede excluirse</translation>
     </message>
     <message>
       <source>A leak is possible</source>
-      <translation type="unfinished" />
+      <translation>Es posible una fuga</translation>
     </message>
     <message>
       <source>a length</source>
-      <translation type="unfinished" />
+      <translation>una longitud</translation>
     </message>
     <message>
       <source>a lifted valve seldom reseats</source>
@@ -969,7 +965,7 @@
     </message>
     <message>
       <source>a loss per year</source>
-      <translation type="unfinished" />
+      <translation>una pérdida al año</translation>
     </message>
     <message>
       <source>a lower flammable limit</source>
@@ -977,7 +973,7 @@
     </message>
     <message>
       <source>a mass</source>
-      <translation type="unfinished" />
+      <translation>una masa</translation>
     </message>
     <message>
       <source>A new bench begins with every entry; name no other bench.</source>
@@ -985,7 +981,7 @@
     </message>
     <message>
       <source>a number</source>
-      <translation type="unfinished" />
+      <translation>un número</translation>
     </message>
     <message>
       <source>A number without a unit known here; say in the settings which unit it has.</source>
@@ -993,7 +989,7 @@
     </message>
     <message>
       <source>A partial restriction does not show here.</source>
-      <translation type="unfinished" />
+      <translation>Una restricción parcial no se ve aquí.</translation>
     </message>
     <message>
       <source>A password for {login} was expected; nothing was done.</source>
@@ -1001,11 +997,11 @@
     </message>
     <message>
       <source>a percentage</source>
-      <translation type="unfinished" />
+      <translation>un porcentaje</translation>
     </message>
     <message>
       <source>a person</source>
-      <translation type="unfinished" />
+      <translation>una persona</translation>
     </message>
     <message>
       <source>A PIN or passphrase of at least four characters. It is not kept itself, only what can check it; that it was set is recorded.</source>
@@ -1013,11 +1009,11 @@
     </message>
     <message>
       <source>a pressure</source>
-      <translation type="unfinished" />
+      <translation>una presión</translation>
     </message>
     <message>
       <source>a refrigerant</source>
-      <translation type="unfinished" />
+      <translation>un refrigerante</translation>
     </message>
     <message>
       <source>A register row holds text only.</source>
@@ -1033,7 +1029,7 @@
     </message>
     <message>
       <source>A restriction would hold liquid back.</source>
-      <translation type="unfinished" />
+      <translation>Una restricción retendría líquido.</translation>
     </message>
     <message>
       <source>A restriction would lower the boiling temperature.</source>
@@ -1081,7 +1077,7 @@
     </message>
     <message>
       <source>a scale reading</source>
-      <translation type="unfinished" />
+      <translation>una lectura de balanza</translation>
     </message>
     <message>
       <source>A sealed system was topped up without weighing what was in it. Recover and weigh in the nameplate charge.</source>
@@ -1097,11 +1093,11 @@
     </message>
     <message>
       <source>A small overcharge does not show here.</source>
-      <translation type="unfinished" />
+      <translation>Una sobrecarga pequeña no se ve aquí.</translation>
     </message>
     <message>
       <source>A small shortage does not show here.</source>
-      <translation type="unfinished" />
+      <translation>Una falta pequeña no se ve aquí.</translation>
     </message>
     <message>
       <source>a start reading is needed</source>
@@ -1121,19 +1117,19 @@
     </message>
     <message>
       <source>a technician</source>
-      <translation type="unfinished" />
+      <translation>un técnico</translation>
     </message>
     <message>
       <source>a temperature</source>
-      <translation type="unfinished" />
+      <translation>una temperatura</translation>
     </message>
     <message>
       <source>a temperature difference</source>
-      <translation type="unfinished" />
+      <translation>una diferencia de temperatura</translation>
     </message>
     <message>
       <source>A test under {minutes_least:g} min tells too little.</source>
-      <translation type="unfinished" />
+      <translation>Una prueba de menos de {minutes_least:g} min dice muy poco.</translation>
     </message>
     <message>
       <source>A text file of two columns; it can be dropped here, too.</source>
@@ -1145,7 +1141,7 @@
     </message>
     <message>
       <source>a time span</source>
-      <translation type="unfinished" />
+      <translation>un lapso</translation>
     </message>
     <message>
       <source>A valve may fail without changing it much.</source>
@@ -1165,15 +1161,15 @@
     </message>
     <message>
       <source>A valve stuck open, or a loose bulb, overfeeds.</source>
-      <translation type="unfinished" />
+      <translation>Una válvula trabada abierta, o un bulbo suelto, alimenta de más.</translation>
     </message>
     <message>
       <source>A valve that holds its superheat works.</source>
-      <translation type="unfinished" />
+      <translation>Una válvula que mantiene su sobrecalentamiento funciona.</translation>
     </message>
     <message>
       <source>A valve that opens too little holds liquid back in the condenser.</source>
-      <translation type="unfinished" />
+      <translation>Una válvula que abre poco retiene líquido en el condensador.</translation>
     </message>
     <message>
       <source>A valve that opens too little lowers the boiling temperature.</source>
@@ -1181,7 +1177,7 @@
     </message>
     <message>
       <source>A valve that opens too little starves the evaporator.</source>
-      <translation type="unfinished" />
+      <translation>Una válvula que abre poco deja sin líquido al evaporador.</translation>
     </message>
     <message>
       <source>A valve that overfeeds lowers it, one that starves raises it.</source>
@@ -1201,7 +1197,7 @@
     </message>
     <message>
       <source>a volume</source>
-      <translation type="unfinished" />
+      <translation>un volumen</translation>
     </message>
     <message>
       <source>A&amp;cts</source>
@@ -1277,7 +1273,7 @@
     </message>
     <message>
       <source>against</source>
-      <translation type="unfinished" />
+      <translation>en contra</translation>
     </message>
     <message>
       <source>Against the nameplate</source>
@@ -1313,7 +1309,7 @@
     </message>
     <message>
       <source>air pressure</source>
-      <translation type="unfinished" />
+      <translation>presión del aire</translation>
     </message>
     <message>
       <source>Air pressure here</source>
@@ -1349,11 +1345,11 @@
     </message>
     <message>
       <source>All {listed} places of a {kind} were searched.</source>
-      <translation type="unfinished" />
+      <translation>Se revisaron los {listed} lugares de {kind}.</translation>
     </message>
     <message>
       <source>also line-tap valves left on</source>
-      <translation type="unfinished" />
+      <translation>también válvulas perforadoras dejadas puestas</translation>
     </message>
     <message>
       <source>Alt+1 2 3 areas</source>
@@ -1385,7 +1381,7 @@
     </message>
     <message>
       <source>An absolute pressure can not be negative; got {text}.</source>
-      <translation type="unfinished" />
+      <translation>Una presión absoluta no puede ser negativa; se escribió {text}.</translation>
     </message>
     <message>
       <source>An address such as postgresql://login@server/database was expected</source>
@@ -1393,11 +1389,11 @@
     </message>
     <message>
       <source>an air pressure</source>
-      <translation type="unfinished" />
+      <translation>una presión del aire</translation>
     </message>
     <message>
       <source>an area</source>
-      <translation type="unfinished" />
+      <translation>una superficie</translation>
     </message>
     <message>
       <source>an entry</source>
@@ -1421,11 +1417,11 @@
     </message>
     <message>
       <source>an equipment</source>
-      <translation type="unfinished" />
+      <translation>un equipo</translation>
     </message>
     <message>
       <source>An evaporator fed enough liquid speaks against too little reaching it.</source>
-      <translation type="unfinished" />
+      <translation>Un evaporador con líquido suficiente habla en contra de que le llegue poco.</translation>
     </message>
     <message>
       <source>An even thin frost lets air through.</source>
@@ -1433,11 +1429,11 @@
     </message>
     <message>
       <source>An expansion valve hides a shortage until vapour reaches it.</source>
-      <translation type="unfinished" />
+      <translation>Una válvula de expansión oculta la falta hasta que le llega vapor.</translation>
     </message>
     <message>
       <source>An expansion valve hides an overcharge too.</source>
-      <translation type="unfinished" />
+      <translation>Una válvula de expansión oculta también una sobrecarga.</translation>
     </message>
     <message>
       <source>An invented shop with jobs, cylinders and records to walk through; nothing you do there touches your own.</source>
@@ -1449,7 +1445,7 @@
     </message>
     <message>
       <source>an officer</source>
-      <translation type="unfinished" />
+      <translation>un encargado</translation>
     </message>
     <message>
       <source>anchors</source>
@@ -1473,7 +1469,7 @@
     </message>
     <message>
       <source>annualizing, the higher</source>
-      <translation type="unfinished" />
+      <translation>anualización, la mayor</translation>
     </message>
     <message>
       <source>Another &amp;copy…</source>
@@ -1517,7 +1513,7 @@
     </message>
     <message>
       <source>area</source>
-      <translation type="unfinished" />
+      <translation>superficie</translation>
     </message>
     <message>
       <source>Area detector</source>
@@ -1545,7 +1541,7 @@
     </message>
     <message>
       <source>as found</source>
-      <translation type="unfinished" />
+      <translation>como se encontró</translation>
     </message>
     <message>
       <source>as found today</source>
@@ -1557,7 +1553,7 @@
     </message>
     <message>
       <source>as left</source>
-      <translation type="unfinished" />
+      <translation>como se dejó</translation>
     </message>
     <message>
       <source>As read</source>
@@ -1597,7 +1593,7 @@
     </message>
     <message>
       <source>At least three readings at clearly different times are needed.</source>
-      <translation type="unfinished" />
+      <translation>Se necesitan al menos tres lecturas en momentos claramente distintos.</translation>
     </message>
     <message>
       <source>atm</source>
@@ -1733,7 +1729,7 @@
     </message>
     <message>
       <source>Behind ice no pattern can be read: defrost first.</source>
-      <translation type="unfinished" />
+      <translation>Tras el hielo no se lee ningún patrón: descongele primero.</translation>
     </message>
     <message>
       <source>Bench</source>
@@ -1769,7 +1765,7 @@
     </message>
     <message>
       <source>bench {bench}: entries {first} to {last}</source>
-      <translation type="unfinished" />
+      <translation>banco {bench}: asientos {first} a {last}</translation>
     </message>
     <message>
       <source>bench {name}: {number} entries</source>
@@ -1813,7 +1809,7 @@
     </message>
     <message>
       <source>both ends</source>
-      <translation type="unfinished" />
+      <translation>ambos extremos</translation>
     </message>
     <message>
       <source>Both ends of the transfer are {source}.</source>
@@ -1937,7 +1933,7 @@
     </message>
     <message>
       <source>calibration</source>
-      <translation type="unfinished" />
+      <translation>calibración</translation>
     </message>
     <message>
       <source>Calibration due</source>
@@ -1973,7 +1969,7 @@
     </message>
     <message>
       <source>Capillary tube or expansion valve</source>
-      <translation type="unfinished" />
+      <translation>Tubo capilar o válvula de expansión</translation>
     </message>
     <message>
       <source>caption</source>
@@ -1985,7 +1981,7 @@
     </message>
     <message>
       <source>carried out</source>
-      <translation type="unfinished" />
+      <translation>realizado</translation>
     </message>
     <message>
       <source>case-coils</source>
@@ -2025,7 +2021,7 @@
     </message>
     <message>
       <source>certificate number</source>
-      <translation type="unfinished" />
+      <translation>número de certificado</translation>
     </message>
     <message>
       <source>Certificate of the employer</source>
@@ -2061,7 +2057,7 @@
     </message>
     <message>
       <source>change the registers and the shop's settings</source>
-      <translation type="unfinished" />
+      <translation>cambiar los catálogos y ajustes del taller</translation>
     </message>
     <message>
       <source>Change what the register says of this cylinder</source>
@@ -2069,7 +2065,7 @@
     </message>
     <message>
       <source>changed</source>
-      <translation type="unfinished" />
+      <translation>cambiado</translation>
     </message>
     <message>
       <source>Charge</source>
@@ -2137,7 +2133,7 @@
     </message>
     <message>
       <source>check after repair</source>
-      <translation type="unfinished" />
+      <translation>control tras la reparación</translation>
     </message>
     <message>
       <source>Checked for leaks after charging, and again before leaving.</source>
@@ -2169,7 +2165,7 @@
     </message>
     <message>
       <source>chronic leaker report</source>
-      <translation type="unfinished" />
+      <translation>informe de fuga crónica</translation>
     </message>
     <message>
       <source>Circuit</source>
@@ -2185,11 +2181,11 @@
     </message>
     <message>
       <source>clean</source>
-      <translation type="unfinished" />
+      <translation>limpio</translation>
     </message>
     <message>
       <source>Clean it first: until then the other readings mislead.</source>
-      <translation type="unfinished" />
+      <translation>Límpielo primero: hasta entonces las demás lecturas engañan.</translation>
     </message>
     <message>
       <source>climate</source>
@@ -2205,7 +2201,7 @@
     </message>
     <message>
       <source>close a job or open it again</source>
-      <translation type="unfinished" />
+      <translation>cerrar o reabrir un trabajo</translation>
     </message>
     <message>
       <source>Close off the nitrogen</source>
@@ -2213,7 +2209,7 @@
     </message>
     <message>
       <source>closed</source>
-      <translation type="unfinished" />
+      <translation>cerrado</translation>
     </message>
     <message>
       <source>closed jobs</source>
@@ -2333,7 +2329,7 @@
     </message>
     <message>
       <source>Compressor: joints, terminals, shell seam</source>
-      <translation type="unfinished" />
+      <translation>Compresor: uniones, bornes, costura de la carcasa</translation>
     </message>
     <message>
       <source>Computed by</source>
@@ -2357,7 +2353,7 @@
     </message>
     <message>
       <source>condenser fan</source>
-      <translation type="unfinished" />
+      <translation>ventilador del condensador</translation>
     </message>
     <message>
       <source>condenser surface</source>
@@ -2369,7 +2365,7 @@
     </message>
     <message>
       <source>Condenser: return bends, inlet, outlet</source>
-      <translation type="unfinished" />
+      <translation>Condensador: codos, entrada, salida</translation>
     </message>
     <message>
       <source>Condensing over ambient</source>
@@ -2389,7 +2385,7 @@
     </message>
     <message>
       <source>condensing split</source>
-      <translation type="unfinished" />
+      <translation>diferencia de condensación</translation>
     </message>
     <message>
       <source>conflict</source>
@@ -2409,11 +2405,11 @@
     </message>
     <message>
       <source>Connecting this hose costs {hose}, {share:.1f} % of the charge; surface temperatures cost nothing.</source>
-      <translation type="unfinished" />
+      <translation>Conectar esta manguera cuesta {hose}, {share:.1f} % de la carga; las temperaturas de superficie no cuestan nada.</translation>
     </message>
     <message>
       <source>constant</source>
-      <translation type="unfinished" />
+      <translation>constante</translation>
     </message>
     <message>
       <source>content</source>
@@ -2445,7 +2441,7 @@
     </message>
     <message>
       <source>could not have seen it</source>
-      <translation type="unfinished" />
+      <translation>no la habría podido ver</translation>
     </message>
     <message>
       <source>Count</source>
@@ -2461,7 +2457,7 @@
     </message>
     <message>
       <source>counts</source>
-      <translation type="unfinished" />
+      <translation>cuenta</translation>
     </message>
     <message>
       <source>coverage</source>
@@ -2486,10 +2482,6 @@
     <message>
       <source>Ctrl+,: name, address, units, rule set, how it looks here</source>
       <translation>Ctrl+,: nombre, dirección, unidades, reglas, aspecto aquí</translation>
-    </message>
-    <message>
-      <source>Ctrl+-</source>
-      <translation type="unfinished" />
     </message>
     <message>
       <source>Ctrl+=</source>
@@ -2645,7 +2637,7 @@
     </message>
     <message>
       <source>current</source>
-      <translation type="unfinished" />
+      <translation>vigente</translation>
     </message>
     <message>
       <source>customer's room</source>
@@ -2753,7 +2745,7 @@
     </message>
     <message>
       <source>day</source>
-      <translation type="unfinished" />
+      <translation>día</translation>
     </message>
     <message>
       <source>day|days</source>
@@ -2937,19 +2929,19 @@
     </message>
     <message>
       <source>Dirt, or too little air, keeps the heat in.</source>
-      <translation type="unfinished" />
+      <translation>La suciedad, o poco aire, retiene el calor.</translation>
     </message>
     <message>
       <source>dirty</source>
-      <translation type="unfinished" />
+      <translation>sucio</translation>
     </message>
     <message>
       <source>dirty condenser</source>
-      <translation type="unfinished" />
+      <translation>condensador sucio</translation>
     </message>
     <message>
       <source>Discharge line</source>
-      <translation type="unfinished" />
+      <translation>Línea de descarga</translation>
     </message>
     <message>
       <source>Discharge line temperature</source>
@@ -3109,7 +3101,7 @@
     </message>
     <message>
       <source>due dates</source>
-      <translation type="unfinished" />
+      <translation>vencimientos</translation>
     </message>
     <message>
       <source>Due on</source>
@@ -3117,7 +3109,7 @@
     </message>
     <message>
       <source>due this month</source>
-      <translation type="unfinished" />
+      <translation>vence este mes</translation>
     </message>
     <message>
       <source>due today</source>
@@ -3261,7 +3253,7 @@
     </message>
     <message>
       <source>Entry {entry_number} ({kind}) is not reversed; record the right state as a new entry.</source>
-      <translation type="unfinished" />
+      <translation>El asiento {entry_number} ({kind}) no se anula; registre el estado correcto como asiento nuevo.</translation>
     </message>
     <message>
       <source>Entry {entry_number} reversed by entry {reversal_number}.</source>
@@ -3421,7 +3413,7 @@
     </message>
     <message>
       <source>evaporator difference</source>
-      <translation type="unfinished" />
+      <translation>diferencia de evaporación</translation>
     </message>
     <message>
       <source>Evaporator fan</source>
@@ -3429,7 +3421,7 @@
     </message>
     <message>
       <source>evaporator fan</source>
-      <translation type="unfinished" />
+      <translation>ventilador del evaporador</translation>
     </message>
     <message>
       <source>Evaporator surface, inlet</source>
@@ -3449,15 +3441,15 @@
     </message>
     <message>
       <source>Evaporator: bends, plate, joints</source>
-      <translation type="unfinished" />
+      <translation>Evaporador: codos, placa, uniones</translation>
     </message>
     <message>
       <source>even</source>
-      <translation type="unfinished" />
+      <translation>par</translation>
     </message>
     <message>
       <source>even over the whole coil</source>
-      <translation type="unfinished" />
+      <translation>pareja en todo el serpentín</translation>
     </message>
     <message>
       <source>Every cylinder once over the scale. Scan or type its id and press Enter, type the reading and press Enter, take the next. What is typed is kept until you sign; a cylinder weighed again counts as weighed last. Another content on the label than in the register: type it behind the id, such as C-014 R600a.</source>
@@ -3469,7 +3461,7 @@
     </message>
     <message>
       <source>Every fault on the list does this.</source>
-      <translation type="unfinished" />
+      <translation>Toda falla de la lista hace esto.</translation>
     </message>
     <message>
       <source>every one, by number</source>
@@ -3537,7 +3529,7 @@
     </message>
     <message>
       <source>Expected a cylinder; scan or type its id, then its weight.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un cilindro; escanee o escriba su identificador y luego su peso.</translation>
     </message>
     <message>
       <source>Expected a date and time with its zone, such as 2026-03-04T08:10-05:00; got {got}.</source>
@@ -3557,7 +3549,7 @@
     </message>
     <message>
       <source>Expected a design pressure from the nameplate before a pressure test is planned.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una presión de diseño de la placa antes de planear una prueba de presión.</translation>
     </message>
     <message>
       <source>expected a finite number.</source>
@@ -3565,7 +3557,7 @@
     </message>
     <message>
       <source>Expected a folder that can be written; {problem}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una carpeta en la que se pueda escribir; {problem}.</translation>
     </message>
     <message>
       <source>Expected a full charge above zero to reckon a leak rate.</source>
@@ -3621,11 +3613,11 @@
     </message>
     <message>
       <source>Expected a nameplate charge above zero, not {nameplate}; read it from the nameplate first.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una carga de placa sobre cero, no {nameplate}; léala primero de la placa.</translation>
     </message>
     <message>
       <source>Expected a nameplate charge above zero.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una carga de placa sobre cero.</translation>
     </message>
     <message>
       <source>expected a number.</source>
@@ -3633,7 +3625,7 @@
     </message>
     <message>
       <source>Expected a person of the register; got “{person}”.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una persona del catálogo; se escribió “{person}”.</translation>
     </message>
     <message>
       <source>Expected a PIN or passphrase of {shortest} to {longest} characters.</source>
@@ -3645,15 +3637,15 @@
     </message>
     <message>
       <source>Expected a reason for the reversal.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un motivo de la anulación.</translation>
     </message>
     <message>
       <source>Expected a reason to open a closed job again.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un motivo para reabrir un trabajo cerrado.</translation>
     </message>
     <message>
       <source>Expected a reason why this step is not needed.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un motivo por el que este paso no es necesario.</translation>
     </message>
     <message>
       <source>Expected a regulator and a relief device before pressure goes in.</source>
@@ -3661,7 +3653,7 @@
     </message>
     <message>
       <source>Expected a row of the register {register}; got “{row_id}”.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una fila del catálogo {register}; se escribió “{row_id}”.</translation>
     </message>
     <message>
       <source>expected a row “other” for categories not named.</source>
@@ -3733,7 +3725,7 @@
     </message>
     <message>
       <source>Expected a test pressure of at most {lowest}, the design pressure of the {side}; {planned} could burst it.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba una presión de prueba de a lo sumo {lowest}, la de diseño del {side}; {planned} podría reventarlo.</translation>
     </message>
     <message>
       <source>Expected a test time above zero.</source>
@@ -3797,11 +3789,11 @@
     </message>
     <message>
       <source>Expected an equipment of the register; got “{equipment}”.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un equipo del catálogo; se escribió “{equipment}”.</translation>
     </message>
     <message>
       <source>Expected an id of letters, digits, dots and dashes, such as {next_id}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un identificador de letras, cifras, puntos y guiones, como {next_id}.</translation>
     </message>
     <message>
       <source>Expected an id of the {kind} register; got “{typed}”. Press Down to see what there is, or to make a new one.</source>
@@ -3865,7 +3857,7 @@
     </message>
     <message>
       <source>Expected every step signed or set aside before closing; open: {waiting}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba cada paso firmado o apartado antes de cerrar; abiertos: {waiting}.</translation>
     </message>
     <message>
       <source>Expected finite times and absolute pressures above zero; a gauge that shows 0 micron is below its range: enter the smallest figure it can show.</source>
@@ -3877,7 +3869,7 @@
     </message>
     <message>
       <source>Expected how it was settled.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba cómo se resolvió.</translation>
     </message>
     <message>
       <source>Expected its weight.</source>
@@ -3901,7 +3893,7 @@
     </message>
     <message>
       <source>Expected one decimal mark in {text}; write 1234.5 or 1234,5, without marks between thousands.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un signo decimal en {text}; escriba 1234.5 o 1234,5, sin marcas entre miles.</translation>
     </message>
     <message>
       <source>Expected one number in {text}; spaces may only part thousands, as in 4 312.5.</source>
@@ -3921,7 +3913,7 @@
     </message>
     <message>
       <source>Expected one of: {names}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba uno de: {names}.</translation>
     </message>
     <message>
       <source>Expected one {kind} or two, such as 5 to 8; got “{text}”.</source>
@@ -3929,7 +3921,7 @@
     </message>
     <message>
       <source>Expected one {kind}, such as {example}; got {text}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba un solo valor ({kind}), como {example}; se escribió {text}.</translation>
     </message>
     <message>
       <source>Expected one {kind}, such as {example}; this is too long.</source>
@@ -3945,11 +3937,11 @@
     </message>
     <message>
       <source>Expected somebody left who is of the shop, to keep its registers.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba que quede alguien del taller para llevar los catálogos.</translation>
     </message>
     <message>
       <source>Expected somebody who signs; choose a person first.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba alguien que firme; elija primero una persona.</translation>
     </message>
     <message>
       <source>Expected speed and frame of the line, such as {example}; got “{first}”.</source>
@@ -4025,11 +4017,11 @@
     </message>
     <message>
       <source>Expected {kind} that is not negative; got {text}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {kind} no negativa; se escribió {text}.</translation>
     </message>
     <message>
       <source>Expected {kind} with its unit, such as {example}; got only {text}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {kind} con su unidad, como {example}; solo se escribió {text}.</translation>
     </message>
     <message>
       <source>Expected {kind}, such as {example}; fractions are read only for lengths, in halves to 64ths of an inch.</source>
@@ -4037,15 +4029,15 @@
     </message>
     <message>
       <source>Expected {kind}, such as {example}; got {text}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {kind}, como {example}; se escribió {text}.</translation>
     </message>
     <message>
       <source>Expected {kind}, such as {example}; nothing was typed.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {kind}, como {example}; no se escribió nada.</translation>
     </message>
     <message>
       <source>Expected {kind}, such as {example}{but}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {kind}, como {example}{but}.</translation>
     </message>
     <message>
       <source>expected {kind}.</source>
@@ -4053,7 +4045,7 @@
     </message>
     <message>
       <source>Expected {label}.</source>
-      <translation type="unfinished" />
+      <translation>Se esperaba {label}.</translation>
     </message>
     <message>
       <source>Expected {label}; nothing is there.</source>
@@ -4089,7 +4081,7 @@
     </message>
     <message>
       <source>exponential</source>
-      <translation type="unfinished" />
+      <translation>exponencial</translation>
     </message>
     <message>
       <source>export</source>
@@ -4097,7 +4089,7 @@
     </message>
     <message>
       <source>extended: {ground}</source>
-      <translation type="unfinished" />
+      <translation>prorrogado: {ground}</translation>
     </message>
     <message>
       <source>extends</source>
@@ -4161,7 +4153,7 @@
     </message>
     <message>
       <source>failed</source>
-      <translation type="unfinished" />
+      <translation>no aprobada</translation>
     </message>
     <message>
       <source>faint</source>
@@ -4181,7 +4173,7 @@
     </message>
     <message>
       <source>Faults of a small degree do not show here.</source>
-      <translation type="unfinished" />
+      <translation>Las fallas leves no se ven aquí.</translation>
     </message>
     <message>
       <source>fell</source>
@@ -4216,6 +4208,10 @@
       <translation>Archivo que se escribe</translation>
     </message>
     <message>
+      <source>file {path}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>fill</source>
       <translation type="unfinished" />
     </message>
@@ -4233,7 +4229,7 @@
     </message>
     <message>
       <source>Filter-drier joints</source>
-      <translation type="unfinished" />
+      <translation>Uniones del filtro secador</translation>
     </message>
     <message>
       <source>Find a cylinder or an instrument</source>
@@ -4265,7 +4261,7 @@
     </message>
     <message>
       <source>first</source>
-      <translation type="unfinished" />
+      <translation>primera</translation>
     </message>
     <message>
       <source>Fl&amp;ags</source>
@@ -4297,7 +4293,7 @@
     </message>
     <message>
       <source>Flare joints at both units</source>
-      <translation type="unfinished" />
+      <translation>Uniones abocardadas en ambas unidades</translation>
     </message>
     <message>
       <source>flares</source>
@@ -4329,11 +4325,7 @@
     </message>
     <message>
       <source>follow-up verification test</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>Follow-up was due on {due}: {what}</source>
-      <translation>El seguimiento vencía el {due}: {what}</translation>
+      <translation>prueba de verificación de seguimiento</translation>
     </message>
     <message>
       <source>follow-up-due</source>
@@ -4353,7 +4345,7 @@
     </message>
     <message>
       <source>for</source>
-      <translation type="unfinished" />
+      <translation>a favor</translation>
     </message>
     <message>
       <source>for example {example}</source>
@@ -4389,7 +4381,7 @@
     </message>
     <message>
       <source>found tight</source>
-      <translation type="unfinished" />
+      <translation>hallado estanco</translation>
     </message>
     <message>
       <source>Fro&amp;m</source>
@@ -4433,7 +4425,7 @@
     </message>
     <message>
       <source>frost pattern</source>
-      <translation type="unfinished" />
+      <translation>patrón de escarcha</translation>
     </message>
     <message>
       <source>ft**2</source>
@@ -4457,7 +4449,7 @@
     </message>
     <message>
       <source>full charge and equipment record</source>
-      <translation type="unfinished" />
+      <translation>registro de carga completa y equipo</translation>
     </message>
     <message>
       <source>Full charge revised on</source>
@@ -4565,7 +4557,7 @@
     </message>
     <message>
       <source>Go on for {minutes} more minutes.</source>
-      <translation type="unfinished" />
+      <translation>Siga {minutes} minutos más.</translation>
     </message>
     <message>
       <source>Go to {other_number}</source>
@@ -4620,6 +4612,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>GWP, 100 years, {which}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>halocarbon</source>
       <translation>halocarburo</translation>
     </message>
@@ -4649,7 +4645,7 @@
     </message>
     <message>
       <source>Has no bearing on it.</source>
-      <translation type="unfinished" />
+      <translation>No tiene relación con ello.</translation>
     </message>
     <message>
       <source>has no requalification date</source>
@@ -4729,7 +4725,7 @@
     </message>
     <message>
       <source>High head pressure hardly raises superheat.</source>
-      <translation type="unfinished" />
+      <translation>La alta presión de condensación apenas sube el sobrecalentamiento.</translation>
     </message>
     <message>
       <source>High head pressure weakens the compressor's suction.</source>
@@ -4797,7 +4793,7 @@
     </message>
     <message>
       <source>hose content</source>
-      <translation type="unfinished" />
+      <translation>contenido de la manguera</translation>
     </message>
     <message>
       <source>Hose length</source>
@@ -4909,7 +4905,7 @@
     </message>
     <message>
       <source>iced solid</source>
-      <translation type="unfinished" />
+      <translation>helado por completo</translation>
     </message>
     <message>
       <source>icons</source>
@@ -5053,7 +5049,7 @@
     </message>
     <message>
       <source>initial verification test</source>
-      <translation type="unfinished" />
+      <translation>prueba de verificación inicial</translation>
     </message>
     <message>
       <source>Initial: before refrigerant goes back in. Follow-up: running as normal.</source>
@@ -5065,7 +5061,7 @@
     </message>
     <message>
       <source>installed</source>
-      <translation type="unfinished" />
+      <translation>instalado</translation>
     </message>
     <message>
       <source>Installed on</source>
@@ -5189,7 +5185,7 @@
     </message>
     <message>
       <source>It levels off, but above the vapour pressure of water at the temperature given: not water alone. Refrigerant out of the oil or a leak stays possible.</source>
-      <translation type="unfinished" />
+      <translation>Se nivela, pero sobre la presión de vapor del agua a la temperatura dada: no es solo agua. Refrigerante del aceite o una fuga siguen siendo posibles.</translation>
     </message>
     <message>
       <source>It may have gone with hose connections: each takes what the hose holds.</source>
@@ -5249,11 +5245,11 @@
     </message>
     <message>
       <source>Its vapour is heavier than air and sinks.</source>
-      <translation type="unfinished" />
+      <translation>Su vapor es más pesado que el aire y baja.</translation>
     </message>
     <message>
       <source>Its vapour is lighter than air and rises.</source>
-      <translation type="unfinished" />
+      <translation>Su vapor es más liviano que el aire y sube.</translation>
     </message>
     <message>
       <source>Job</source>
@@ -5277,7 +5273,7 @@
     </message>
     <message>
       <source>job files</source>
-      <translation type="unfinished" />
+      <translation>archivos de trabajo</translation>
     </message>
     <message>
       <source>Job open again.</source>
@@ -5301,7 +5297,7 @@
     </message>
     <message>
       <source>job reports</source>
-      <translation type="unfinished" />
+      <translation>informes de trabajo</translation>
     </message>
     <message>
       <source>Job {job_number} is closed. Reopen it with a reason, or record a follow-up.</source>
@@ -5349,7 +5345,7 @@
     </message>
     <message>
       <source>jobs closed in {month}</source>
-      <translation type="unfinished" />
+      <translation>trabajos cerrados en {month}</translation>
     </message>
     <message>
       <source>Join a shop</source>
@@ -5501,7 +5497,7 @@
     </message>
     <message>
       <source>largest error in proportion to the mass</source>
-      <translation type="unfinished" />
+      <translation>mayor error en proporción a la masa</translation>
     </message>
     <message>
       <source>Largest fit error</source>
@@ -5513,7 +5509,7 @@
     </message>
     <message>
       <source>last</source>
-      <translation type="unfinished" />
+      <translation>última</translation>
     </message>
     <message>
       <source>last 12 months</source>
@@ -5589,11 +5585,11 @@
     </message>
     <message>
       <source>leak checks</source>
-      <translation type="unfinished" />
+      <translation>controles de fugas</translation>
     </message>
     <message>
       <source>leak detection system check</source>
-      <translation type="unfinished" />
+      <translation>revisión de la detección de fugas</translation>
     </message>
     <message>
       <source>Leak detection system fitted</source>
@@ -5605,7 +5601,7 @@
     </message>
     <message>
       <source>leak inspection</source>
-      <translation type="unfinished" />
+      <translation>inspección de fugas</translation>
     </message>
     <message>
       <source>Leak rate method</source>
@@ -5709,7 +5705,7 @@
     </message>
     <message>
       <source>length</source>
-      <translation type="unfinished" />
+      <translation>longitud</translation>
     </message>
     <message>
       <source>Less</source>
@@ -5781,11 +5777,11 @@
     </message>
     <message>
       <source>line</source>
-      <translation>línea</translation>
+      <translation>recta</translation>
     </message>
     <message>
       <source>line + exponential</source>
-      <translation type="unfinished" />
+      <translation>recta + exponencial</translation>
     </message>
     <message>
       <source>line + {bend}</source>
@@ -5848,6 +5844,10 @@
       <translation>Líneas según llegan</translation>
     </message>
     <message>
+      <source>Lines come from {port} but are not understood. {refusal}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>lines[0].start</source>
       <translation type="unfinished" />
     </message>
@@ -5861,7 +5861,7 @@
     </message>
     <message>
       <source>Liquid and vapour have the same composition.</source>
-      <translation type="unfinished" />
+      <translation>Líquido y vapor tienen la misma composición.</translation>
     </message>
     <message>
       <source>Liquid comes past the coil.</source>
@@ -5873,7 +5873,7 @@
     </message>
     <message>
       <source>liquid full at hot temperature</source>
-      <translation type="unfinished" />
+      <translation>lleno de líquido a temperatura alta</translation>
     </message>
     <message>
       <source>Liquid is used up soon after the inlet.</source>
@@ -5889,7 +5889,7 @@
     </message>
     <message>
       <source>liquid or vapour</source>
-      <translation type="unfinished" />
+      <translation>líquido o vapor</translation>
     </message>
     <message>
       <source>Liquid reaches the whole coil.</source>
@@ -5901,11 +5901,11 @@
     </message>
     <message>
       <source>Liquid stands in the condenser: there is some to spare.</source>
-      <translation type="unfinished" />
+      <translation>Hay líquido en el condensador: sobra algo.</translation>
     </message>
     <message>
       <source>Liquid that can not pass on is held back in the condenser.</source>
-      <translation type="unfinished" />
+      <translation>El líquido que no puede pasar se retiene en el condensador.</translation>
     </message>
     <message>
       <source>Liquid that cools across the drier is being throttled there.</source>
@@ -5917,7 +5917,7 @@
     </message>
     <message>
       <source>Listening at {port}.</source>
-      <translation type="unfinished" />
+      <translation>Escuchando en {port}.</translation>
     </message>
     <message>
       <source>Little comes out to be found below {pressure} gauge.</source>
@@ -5937,7 +5937,7 @@
     </message>
     <message>
       <source>live</source>
-      <translation type="unfinished" />
+      <translation>en vivo</translation>
     </message>
     <message>
       <source>Local codes, the maker's instructions and a licensed person's judgement go before this list.</source>
@@ -5969,7 +5969,7 @@
     </message>
     <message>
       <source>log rise</source>
-      <translation type="unfinished" />
+      <translation>subida logarítmica</translation>
     </message>
     <message>
       <source>long text</source>
@@ -6009,11 +6009,11 @@
     </message>
     <message>
       <source>loss per year</source>
-      <translation type="unfinished" />
+      <translation>pérdida al año</translation>
     </message>
     <message>
       <source>lost</source>
-      <translation type="unfinished" />
+      <translation>perdido</translation>
     </message>
     <message>
       <source>low</source>
@@ -6021,7 +6021,7 @@
     </message>
     <message>
       <source>low charge</source>
-      <translation type="unfinished" />
+      <translation>carga baja</translation>
     </message>
     <message>
       <source>low side</source>
@@ -6141,11 +6141,11 @@
     </message>
     <message>
       <source>may be archived</source>
-      <translation type="unfinished" />
+      <translation>puede archivarse</translation>
     </message>
     <message>
       <source>may have seen it or not</source>
-      <translation type="unfinished" />
+      <translation>pudo verla o no</translation>
     </message>
     <message>
       <source>mbar</source>
@@ -6169,7 +6169,7 @@
     </message>
     <message>
       <source>Mend the fan first: until then the other readings mislead.</source>
-      <translation type="unfinished" />
+      <translation>Repare primero el ventilador: hasta entonces las demás lecturas engañan.</translation>
     </message>
     <message>
       <source>met</source>
@@ -6301,7 +6301,7 @@
     </message>
     <message>
       <source>month</source>
-      <translation type="unfinished" />
+      <translation>mes</translation>
     </message>
     <message>
       <source>more</source>
@@ -6313,7 +6313,7 @@
     </message>
     <message>
       <source>more than the nameplate</source>
-      <translation type="unfinished" />
+      <translation>más que la placa</translation>
     </message>
     <message>
       <source>More time for the repair</source>
@@ -6321,11 +6321,11 @@
     </message>
     <message>
       <source>mothballed</source>
-      <translation type="unfinished" />
+      <translation>parado</translation>
     </message>
     <message>
       <source>mothballed for {days} days</source>
-      <translation type="unfinished" />
+      <translation>parado {days} días</translation>
     </message>
     <message>
       <source>Mothballed since</source>
@@ -6489,7 +6489,7 @@
     </message>
     <message>
       <source>no addition since: presumed repaired</source>
-      <translation type="unfinished" />
+      <translation>nada añadido desde entonces: se presume reparado</translation>
     </message>
     <message>
       <source>no cylinders</source>
@@ -6633,7 +6633,7 @@
     </message>
     <message>
       <source>none</source>
-      <translation>ninguno</translation>
+      <translation>ninguna</translation>
     </message>
     <message>
       <source>none known here</source>
@@ -6641,7 +6641,7 @@
     </message>
     <message>
       <source>None of the {listed} places of a {kind} was searched.</source>
-      <translation type="unfinished" />
+      <translation>No se revisó ninguno de los {listed} lugares de {kind}.</translation>
     </message>
     <message>
       <source>none owed</source>
@@ -6649,11 +6649,11 @@
     </message>
     <message>
       <source>none where there should be</source>
-      <translation type="unfinished" />
+      <translation>ninguna donde debería haber</translation>
     </message>
     <message>
       <source>none yet</source>
-      <translation type="unfinished" />
+      <translation>ninguno aún</translation>
     </message>
     <message>
       <source>not</source>
@@ -6697,7 +6697,7 @@
     </message>
     <message>
       <source>not held long enough</source>
-      <translation type="unfinished" />
+      <translation>no se mantuvo lo suficiente</translation>
     </message>
     <message>
       <source>not holding temperature</source>
@@ -6749,7 +6749,7 @@
     </message>
     <message>
       <source>not proven</source>
-      <translation type="unfinished" />
+      <translation>no probado</translation>
     </message>
     <message>
       <source>Not saved yet. Save it, or cancel once more to throw it away.</source>
@@ -6757,7 +6757,7 @@
     </message>
     <message>
       <source>not shown</source>
-      <translation type="unfinished" />
+      <translation>no mostrado</translation>
     </message>
     <message>
       <source>not suitable</source>
@@ -6765,7 +6765,7 @@
     </message>
     <message>
       <source>not understood</source>
-      <translation type="unfinished" />
+      <translation>no entendido</translation>
     </message>
     <message>
       <source>not within reckoning</source>
@@ -6801,7 +6801,7 @@
     </message>
     <message>
       <source>nothing</source>
-      <translation type="unfinished" />
+      <translation>nada</translation>
     </message>
     <message>
       <source>nothing added</source>
@@ -6857,7 +6857,7 @@
     </message>
     <message>
       <source>nothing missing within the doubt</source>
-      <translation type="unfinished" />
+      <translation>nada falta dentro de la duda</translation>
     </message>
     <message>
       <source>Nothing moved in this period.</source>
@@ -6865,7 +6865,7 @@
     </message>
     <message>
       <source>Nothing new: all {known} entries were here already.</source>
-      <translation type="unfinished" />
+      <translation>Nada nuevo: los {known} asientos ya estaban aquí.</translation>
     </message>
     <message>
       <source>Nothing of a shop can be read in {sources}, nor in a backup of it.</source>
@@ -6925,7 +6925,7 @@
     </message>
     <message>
       <source>number</source>
-      <translation type="unfinished" />
+      <translation>número</translation>
     </message>
     <message>
       <source>nut cracks, torque</source>
@@ -6933,7 +6933,7 @@
     </message>
     <message>
       <source>odd</source>
-      <translation type="unfinished" />
+      <translation>impar</translation>
     </message>
     <message>
       <source>Of that limit the scale</source>
@@ -6953,7 +6953,7 @@
     </message>
     <message>
       <source>of the shop</source>
-      <translation type="unfinished" />
+      <translation>del taller</translation>
     </message>
     <message>
       <source>Of the table {name} not all can be read.</source>
@@ -6973,7 +6973,7 @@
     </message>
     <message>
       <source>oil marks</source>
-      <translation type="unfinished" />
+      <translation>manchas de aceite</translation>
     </message>
     <message>
       <source>Oil separator, reservoir, floats</source>
@@ -7025,7 +7025,7 @@
     </message>
     <message>
       <source>only at the inlet</source>
-      <translation type="unfinished" />
+      <translation>solo en la entrada</translation>
     </message>
     <message>
       <source>Only its owner, {owner}, does that to the shop in {database}; this login is {login}.</source>
@@ -7033,7 +7033,7 @@
     </message>
     <message>
       <source>open</source>
-      <translation type="unfinished" />
+      <translation>abierto</translation>
     </message>
     <message>
       <source>open jobs</source>
@@ -7061,11 +7061,11 @@
     </message>
     <message>
       <source>opening</source>
-      <translation type="unfinished" />
+      <translation>abriendo</translation>
     </message>
     <message>
       <source>Opening the port.</source>
-      <translation type="unfinished" />
+      <translation>Abriendo el puerto.</translation>
     </message>
     <message>
       <source>Opening the sample shop. The first time it is made, which takes a few seconds …</source>
@@ -7077,7 +7077,7 @@
     </message>
     <message>
       <source>Opening {port}.</source>
-      <translation type="unfinished" />
+      <translation>Abriendo {port}.</translation>
     </message>
     <message>
       <source>openpty</source>
@@ -7117,7 +7117,7 @@
     </message>
     <message>
       <source>out along the suction line</source>
-      <translation type="unfinished" />
+      <translation>hacia fuera por la línea de succión</translation>
     </message>
     <message>
       <source>out of service</source>
@@ -7185,7 +7185,7 @@
     </message>
     <message>
       <source>overcharge</source>
-      <translation type="unfinished" />
+      <translation>sobrecarga</translation>
     </message>
     <message>
       <source>overdrawn</source>
@@ -7193,7 +7193,7 @@
     </message>
     <message>
       <source>overdue</source>
-      <translation type="unfinished" />
+      <translation>vencido</translation>
     </message>
     <message>
       <source>overdue by {span}</source>
@@ -7329,7 +7329,7 @@
     </message>
     <message>
       <source>passed</source>
-      <translation type="unfinished" />
+      <translation>aprobada</translation>
     </message>
     <message>
       <source>passphrase</source>
@@ -7369,7 +7369,7 @@
     </message>
     <message>
       <source>percentage</source>
-      <translation type="unfinished" />
+      <translation>porcentaje</translation>
     </message>
     <message>
       <source>percent|per cent|pct</source>
@@ -7437,11 +7437,11 @@
     </message>
     <message>
       <source>plan carried out</source>
-      <translation type="unfinished" />
+      <translation>plan realizado</translation>
     </message>
     <message>
       <source>plan on file</source>
-      <translation type="unfinished" />
+      <translation>plan archivado</translation>
     </message>
     <message>
       <source>Plans and reports</source>
@@ -7453,7 +7453,7 @@
     </message>
     <message>
       <source>poor airflow or iced coil</source>
-      <translation type="unfinished" />
+      <translation>mal flujo de aire o serpentín helado</translation>
     </message>
     <message>
       <source>Poor airflow would raise the difference.</source>
@@ -7617,7 +7617,7 @@
     </message>
     <message>
       <source>printed filling ratio</source>
-      <translation type="unfinished" />
+      <translation>relación de llenado impresa</translation>
     </message>
     <message>
       <source>Print…</source>
@@ -7633,7 +7633,7 @@
     </message>
     <message>
       <source>Process stubs and their seals</source>
-      <translation type="unfinished" />
+      <translation>Tubos de proceso y sus sellos</translation>
     </message>
     <message>
       <source>process valve core</source>
@@ -7733,7 +7733,7 @@
     </message>
     <message>
       <source>rack</source>
-      <translation type="unfinished" />
+      <translation>rack</translation>
     </message>
     <message>
       <source>rack or chiller</source>
@@ -7809,7 +7809,7 @@
     </message>
     <message>
       <source>Read the pressure first.</source>
-      <translation type="unfinished" />
+      <translation>Lea primero la presión.</translation>
     </message>
     <message>
       <source>Read, not typed</source>
@@ -7925,7 +7925,7 @@
     </message>
     <message>
       <source>reclaimer</source>
-      <translation type="unfinished" />
+      <translation>regenerador</translation>
     </message>
     <message>
       <source>Record</source>
@@ -7961,7 +7961,7 @@
     </message>
     <message>
       <source>records may be archived after this day</source>
-      <translation type="unfinished" />
+      <translation>los registros pueden archivarse después de este día</translation>
     </message>
     <message>
       <source>Recovered</source>
@@ -8053,7 +8053,7 @@
     </message>
     <message>
       <source>refrigerant unknown</source>
-      <translation type="unfinished" />
+      <translation>refrigerante desconocido</translation>
     </message>
     <message>
       <source>refrigerated transport</source>
@@ -8081,7 +8081,7 @@
     </message>
     <message>
       <source>register people and set their passphrases anew</source>
-      <translation type="unfinished" />
+      <translation>registrar personas y fijar de nuevo sus contraseñas</translation>
     </message>
     <message>
       <source>register row</source>
@@ -8097,7 +8097,7 @@
     </message>
     <message>
       <source>registered</source>
-      <translation type="unfinished" />
+      <translation>registrado</translation>
     </message>
     <message>
       <source>Registers</source>
@@ -8145,7 +8145,7 @@
     </message>
     <message>
       <source>Relief valves and their vents</source>
-      <translation type="unfinished" />
+      <translation>Válvulas de alivio y sus venteos</translation>
     </message>
     <message>
       <source>Remarks</source>
@@ -8173,7 +8173,7 @@
     </message>
     <message>
       <source>renewal of the certificate</source>
-      <translation type="unfinished" />
+      <translation>renovación del certificado</translation>
     </message>
     <message>
       <source>Reopen</source>
@@ -8225,7 +8225,7 @@
     </message>
     <message>
       <source>report sent</source>
-      <translation type="unfinished" />
+      <translation>informe enviado</translation>
     </message>
     <message>
       <source>reports</source>
@@ -8237,7 +8237,7 @@
     </message>
     <message>
       <source>requalification</source>
-      <translation type="unfinished" />
+      <translation>recalificación</translation>
     </message>
     <message>
       <source>Requalification due</source>
@@ -8309,7 +8309,7 @@
     </message>
     <message>
       <source>restriction</source>
-      <translation type="unfinished" />
+      <translation>restricción</translation>
     </message>
     <message>
       <source>rests</source>
@@ -8329,7 +8329,7 @@
     </message>
     <message>
       <source>retired</source>
-      <translation type="unfinished" />
+      <translation>retirado</translation>
     </message>
     <message>
       <source>Retired on</source>
@@ -8337,7 +8337,7 @@
     </message>
     <message>
       <source>retirement</source>
-      <translation type="unfinished" />
+      <translation>retiro</translation>
     </message>
     <message>
       <source>retrofit</source>
@@ -8345,15 +8345,15 @@
     </message>
     <message>
       <source>retrofit or retirement plan</source>
-      <translation type="unfinished" />
+      <translation>plan de reconversión o retiro</translation>
     </message>
     <message>
       <source>retrofit or retirement plan, if not repaired</source>
-      <translation type="unfinished" />
+      <translation>plan de reconversión o retiro, si no se repara</translation>
     </message>
     <message>
       <source>retrofitted or retired instead</source>
-      <translation type="unfinished" />
+      <translation>reconvertido o retirado en su lugar</translation>
     </message>
     <message>
       <source>Return</source>
@@ -8389,7 +8389,7 @@
     </message>
     <message>
       <source>Reversing valve</source>
-      <translation type="unfinished" />
+      <translation>Válvula reversible</translation>
     </message>
     <message>
       <source>reversing-valve</source>
@@ -8425,7 +8425,7 @@
     </message>
     <message>
       <source>rolling average, the higher</source>
-      <translation type="unfinished" />
+      <translation>promedio móvil, el mayor</translation>
     </message>
     <message>
       <source>room not known</source>
@@ -8441,7 +8441,7 @@
     </message>
     <message>
       <source>rose more than its temperature explains</source>
-      <translation type="unfinished" />
+      <translation>subió más de lo que explica su temperatura</translation>
     </message>
     <message>
       <source>row</source>
@@ -8493,7 +8493,7 @@
     </message>
     <message>
       <source>runs</source>
-      <translation type="unfinished" />
+      <translation>funciona</translation>
     </message>
     <message>
       <source>rwc</source>
@@ -8573,7 +8573,7 @@
     </message>
     <message>
       <source>scale reading</source>
-      <translation type="unfinished" />
+      <translation>lectura de balanza</translation>
     </message>
     <message>
       <source>scale too coarse to tell</source>
@@ -8605,11 +8605,11 @@
     </message>
     <message>
       <source>Search above each joint first.</source>
-      <translation type="unfinished" />
+      <translation>Busque primero sobre cada unión.</translation>
     </message>
     <message>
       <source>Search low first, below each joint.</source>
-      <translation type="unfinished" />
+      <translation>Busque primero abajo, bajo cada unión.</translation>
     </message>
     <message>
       <source>Search without a find</source>
@@ -8657,7 +8657,7 @@
     </message>
     <message>
       <source>self-contained cabinet</source>
-      <translation type="unfinished" />
+      <translation>equipo autónomo</translation>
     </message>
     <message>
       <source>self-contained open</source>
@@ -8701,11 +8701,11 @@
     </message>
     <message>
       <source>serial number</source>
-      <translation type="unfinished" />
+      <translation>número de serie</translation>
     </message>
     <message>
       <source>service records</source>
-      <translation type="unfinished" />
+      <translation>registros de servicio</translation>
     </message>
     <message>
       <source>service sheet, support line</source>
@@ -8721,7 +8721,7 @@
     </message>
     <message>
       <source>service-valves</source>
-      <translation type="unfinished" />
+      <translation>Válvulas de servicio, núcleos y tapas</translation>
     </message>
     <message>
       <source>Servicing with this refrigerant of GWP {potential:g} is banned from {gwp_from} on since {since}. Use what the rules still allow; the text of the law decides.</source>
@@ -8781,7 +8781,7 @@
     </message>
     <message>
       <source>Shield each joint and stop fans.</source>
-      <translation type="unfinished" />
+      <translation>Proteja cada unión y pare los ventiladores.</translation>
     </message>
     <message>
       <source>shift</source>
@@ -8841,7 +8841,7 @@
     </message>
     <message>
       <source>sign steps of jobs and stock work</source>
-      <translation type="unfinished" />
+      <translation>firmar pasos de trabajos y tareas de existencias</translation>
     </message>
     <message>
       <source>Sign the stock-take</source>
@@ -8857,7 +8857,7 @@
     </message>
     <message>
       <source>signed</source>
-      <translation type="unfinished" />
+      <translation>firmado</translation>
     </message>
     <message>
       <source>Signed by, for the owner or operator</source>
@@ -8877,7 +8877,7 @@
     </message>
     <message>
       <source>silent</source>
-      <translation type="unfinished" />
+      <translation>en silencio</translation>
     </message>
     <message>
       <source>sister</source>
@@ -8905,11 +8905,11 @@
     </message>
     <message>
       <source>slow or stopped</source>
-      <translation type="unfinished" />
+      <translation>lento o parado</translation>
     </message>
     <message>
       <source>Slow outgassing would look the same as a leak so far.</source>
-      <translation type="unfinished" />
+      <translation>Una desgasificación lenta se vería hasta ahora igual que una fuga.</translation>
     </message>
     <message>
       <source>Smallest leak it could see</source>
@@ -8941,7 +8941,7 @@
     </message>
     <message>
       <source>somebody of the shop</source>
-      <translation type="unfinished" />
+      <translation>alguien del taller</translation>
     </message>
     <message>
       <source>Something stands behind the end of the file.</source>
@@ -9005,7 +9005,7 @@
     </message>
     <message>
       <source>Standing liquid takes condensing surface away.</source>
-      <translation type="unfinished" />
+      <translation>El líquido acumulado quita superficie de condensación.</translation>
     </message>
     <message>
       <source>Standing liquid would raise it.</source>
@@ -9173,7 +9173,7 @@
     </message>
     <message>
       <source>Suction line and heat exchanger</source>
-      <translation type="unfinished" />
+      <translation>Línea de succión e intercambiador</translation>
     </message>
     <message>
       <source>Suction line temperature</source>
@@ -9221,7 +9221,7 @@
     </message>
     <message>
       <source>supplier</source>
-      <translation type="unfinished" />
+      <translation>proveedor</translation>
     </message>
     <message>
       <source>support</source>
@@ -9249,11 +9249,11 @@
     </message>
     <message>
       <source>take back an entry of their own</source>
-      <translation type="unfinished" />
+      <translation>anular un asiento propio</translation>
     </message>
     <message>
       <source>take back what somebody else signed</source>
-      <translation type="unfinished" />
+      <translation>anular lo que firmó otra persona</translation>
     </message>
     <message>
       <source>Take in files</source>
@@ -9261,7 +9261,7 @@
     </message>
     <message>
       <source>take in what was recorded elsewhere</source>
-      <translation type="unfinished" />
+      <translation>incorporar lo registrado en otro lugar</translation>
     </message>
     <message>
       <source>Take reading</source>
@@ -9285,7 +9285,7 @@
     </message>
     <message>
       <source>Taken in of {chain_words}.</source>
-      <translation type="unfinished" />
+      <translation>Incorporado: {chain_words}.</translation>
     </message>
     <message>
       <source>Taken out for the season</source>
@@ -9318,10 +9318,6 @@
     <message>
       <source>Taking in …</source>
       <translation>Incorporando …</translation>
-    </message>
-    <message>
-      <source>tallest bar {most}</source>
-      <translation>barra más alta {most}</translation>
     </message>
     <message>
       <source>tapped</source>
@@ -9365,7 +9361,7 @@
     </message>
     <message>
       <source>temperature</source>
-      <translation type="unfinished" />
+      <translation>temperatura</translation>
     </message>
     <message>
       <source>Temperature [{temperature}]</source>
@@ -9385,15 +9381,19 @@
     </message>
     <message>
       <source>temperature difference</source>
-      <translation type="unfinished" />
+      <translation>diferencia de temperatura</translation>
     </message>
     <message>
       <source>temperature drop across the drier</source>
-      <translation type="unfinished" />
+      <translation>caída de temperatura en el secador</translation>
     </message>
     <message>
       <source>Temperature in</source>
       <translation>Temperatura en</translation>
+    </message>
+    <message>
+      <source>temperature, {label}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>template</source>
@@ -9501,7 +9501,7 @@
     </message>
     <message>
       <source>The detector answered before and after the search.</source>
-      <translation type="unfinished" />
+      <translation>El detector respondió antes y después de la búsqueda.</translation>
     </message>
     <message>
       <source>The detector failed its check {when} the search: search again.</source>
@@ -9553,7 +9553,7 @@
     </message>
     <message>
       <source>The evaporator gets too little liquid and the vapour is heated long after boiling.</source>
-      <translation type="unfinished" />
+      <translation>El evaporador recibe poco líquido y el vapor se calienta mucho después de hervir.</translation>
     </message>
     <message>
       <source>The file can not be read on: {strerror}.</source>
@@ -9648,6 +9648,10 @@
       <translation>La copia más reciente sigue siendo igual.</translation>
     </message>
     <message>
+      <source>the number {value:g}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>The passphrase is set.</source>
       <translation>La contraseña está fijada.</translation>
     </message>
@@ -9665,11 +9669,11 @@
     </message>
     <message>
       <source>The pressure falls: shut the pump off, let the temperature settle, and start again.</source>
-      <translation type="unfinished" />
+      <translation>La presión baja: cierre la bomba, deje asentar la temperatura y empiece de nuevo.</translation>
     </message>
     <message>
       <source>The pressure goes on rising in a straight line.</source>
-      <translation type="unfinished" />
+      <translation>La presión sigue subiendo en línea recta.</translation>
     </message>
     <message>
       <source>The pressure test is drawn here from the first reading with a temperature on.</source>
@@ -9701,11 +9705,11 @@
     </message>
     <message>
       <source>The readings fit more than one cause so far.</source>
-      <translation type="unfinished" />
+      <translation>Las lecturas encajan hasta ahora con más de una causa.</translation>
     </message>
     <message>
       <source>The readings scatter too much to tell: look at the gauge, its place and its hose.</source>
-      <translation type="unfinished" />
+      <translation>Las lecturas se dispersan demasiado: mire el manómetro, su lugar y su manguera.</translation>
     </message>
     <message>
       <source>The regulator is closed off: the pressure test starts at this moment.</source>
@@ -9717,7 +9721,7 @@
     </message>
     <message>
       <source>The rise levels off as it does over water or wet oil.</source>
-      <translation type="unfinished" />
+      <translation>La subida se nivela como sobre agua o aceite húmedo.</translation>
     </message>
     <message>
       <source>The room is not closed in and air moves through it: vapour displaces air, low down first.</source>
@@ -9749,7 +9753,7 @@
     </message>
     <message>
       <source>The shop's rule file does not count: {refusal} {chosen} counts alone.</source>
-      <translation type="unfinished" />
+      <translation>El archivo de reglas del taller no cuenta: {refusal} {chosen} cuenta solo.</translation>
     </message>
     <message>
       <source>The sorting time of entry {number} is not its own.</source>
@@ -9777,7 +9781,7 @@
     </message>
     <message>
       <source>The whole rise stays within what a tight, dry system shows.</source>
-      <translation type="unfinished" />
+      <translation>Toda la subida queda dentro de lo que muestra un sistema estanco y seco.</translation>
     </message>
     <message>
       <source>The {key} row {key_2} is not what the last entry about it says.</source>
@@ -9805,7 +9809,7 @@
     </message>
     <message>
       <source>There is a bench {letter} already; {next_bench} is free.</source>
-      <translation type="unfinished" />
+      <translation>Ya hay un banco {letter}; {next_bench} está libre.</translation>
     </message>
     <message>
       <source>There is a chain of bench {bench} in this shop already, and two computers can not go on with one. Choose another name for the bench.</source>
@@ -9817,7 +9821,7 @@
     </message>
     <message>
       <source>There is hardly any liquid left standing in the condenser.</source>
-      <translation type="unfinished" />
+      <translation>Apenas queda líquido en el condensador.</translation>
     </message>
     <message>
       <source>There is no backup beside this file.</source>
@@ -9853,7 +9857,7 @@
     </message>
     <message>
       <source>There is no such job in this shop.</source>
-      <translation type="unfinished" />
+      <translation>No hay tal trabajo en este taller.</translation>
     </message>
     <message>
       <source>There is no such job in this shop; open the job first.</source>
@@ -9893,7 +9897,7 @@
     </message>
     <message>
       <source>This conflict is not open any more.</source>
-      <translation type="unfinished" />
+      <translation>Este conflicto ya no está abierto.</translation>
     </message>
     <message>
       <source>This entry is of a newer format. Take the file in with a newer chargebench.</source>
@@ -9937,7 +9941,7 @@
     </message>
     <message>
       <source>This refrigerant</source>
-      <translation type="unfinished" />
+      <translation>Este refrigerante</translation>
     </message>
     <message>
       <source>This scale can not decide. {finer}</source>
@@ -9953,7 +9957,7 @@
     </message>
     <message>
       <source>This shop is open only to be read; nothing is recorded from here.</source>
-      <translation type="unfinished" />
+      <translation>Este taller está abierto solo para leer; nada se registra desde aquí.</translation>
     </message>
     <message>
       <source>this year</source>
@@ -9997,7 +10001,7 @@
     </message>
     <message>
       <source>time span</source>
-      <translation type="unfinished" />
+      <translation>lapso</translation>
     </message>
     <message>
       <source>Time still needed for it</source>
@@ -10061,11 +10065,11 @@
     </message>
     <message>
       <source>Too little air leaves liquid unboiled, so the superheat falls.</source>
-      <translation type="unfinished" />
+      <translation>Con poco aire queda líquido sin hervir y el sobrecalentamiento baja.</translation>
     </message>
     <message>
       <source>Too little air or ice on the coil leaves liquid unboiled.</source>
-      <translation type="unfinished" />
+      <translation>Poco aire o hielo en el serpentín deja líquido sin hervir.</translation>
     </message>
     <message>
       <source>Too little air would let frost grow over the whole coil.</source>
@@ -10101,7 +10105,7 @@
     </message>
     <message>
       <source>Too much charge feeds the evaporator rather more.</source>
-      <translation type="unfinished" />
+      <translation>La sobrecarga alimenta más bien de más al evaporador.</translation>
     </message>
     <message>
       <source>Too much charge frosts evenly too.</source>
@@ -10297,7 +10301,7 @@
     </message>
     <message>
       <source>under the insulation</source>
-      <translation type="unfinished" />
+      <translation>bajo el aislamiento</translation>
     </message>
     <message>
       <source>under vacuum air leaks in, by at most the air's pressure, past dried or frozen spots; a rise is never turned into grams a year</source>
@@ -10333,7 +10337,7 @@
     </message>
     <message>
       <source>unknown</source>
-      <translation type="unfinished" />
+      <translation>desconocido</translation>
     </message>
     <message>
       <source>Unt&amp;il</source>
@@ -10401,11 +10405,11 @@
     </message>
     <message>
       <source>usual</source>
-      <translation type="unfinished" />
+      <translation>usual</translation>
     </message>
     <message>
       <source>usual {band}</source>
-      <translation type="unfinished" />
+      <translation>usual {band}</translation>
     </message>
     <message>
       <source>Vacuum</source>
@@ -10429,7 +10433,7 @@
     </message>
     <message>
       <source>vacuum not deep enough</source>
-      <translation type="unfinished" />
+      <translation>vacío no suficiente</translation>
     </message>
     <message>
       <source>Vacuum pump</source>
@@ -10457,7 +10461,7 @@
     </message>
     <message>
       <source>valve fault</source>
-      <translation type="unfinished" />
+      <translation>falla de la válvula</translation>
     </message>
     <message>
       <source>Valve thread</source>
@@ -10481,7 +10485,7 @@
     </message>
     <message>
       <source>Vapour drawn from a zeotrope has another composition than the liquid: take it as liquid and let it expand before the suction side.</source>
-      <translation type="unfinished" />
+      <translation>El vapor de un zeótropo tiene otra composición que el líquido: extráigalo líquido y déjelo expandir antes del lado de succión.</translation>
     </message>
     <message>
       <source>ventilated</source>
@@ -10517,7 +10521,7 @@
     </message>
     <message>
       <source>volume</source>
-      <translation type="unfinished" />
+      <translation>volumen</translation>
     </message>
     <message>
       <source>walk-in or remote condensing</source>
@@ -10629,7 +10633,7 @@
     </message>
     <message>
       <source>What is too much stands as liquid in the condenser.</source>
-      <translation type="unfinished" />
+      <translation>Lo que sobra queda como líquido en el condensador.</translation>
     </message>
     <message>
       <source>What is typed is worked out here.</source>
@@ -10817,7 +10821,7 @@
     </message>
     <message>
       <source>With a capillary tube too much charge overfeeds.</source>
-      <translation type="unfinished" />
+      <translation>Con tubo capilar la sobrecarga alimenta de más.</translation>
     </message>
     <message>
       <source>With little air the coil falls far below it.</source>
@@ -10825,7 +10829,7 @@
     </message>
     <message>
       <source>With too little air the superheat would fall.</source>
-      <translation type="unfinished" />
+      <translation>Con poco aire bajaría el sobrecalentamiento.</translation>
     </message>
     <message>
       <source>With whom</source>
@@ -10833,11 +10837,11 @@
     </message>
     <message>
       <source>within</source>
-      <translation type="unfinished" />
+      <translation>dentro</translation>
     </message>
     <message>
       <source>within the half-width given</source>
-      <translation type="unfinished" />
+      <translation>dentro del semiancho dado</translation>
     </message>
     <message>
       <source>Within ±{text} of the nameplate {doubt}</source>
@@ -10857,7 +10861,7 @@
     </message>
     <message>
       <source>Without pressure nothing comes out.</source>
-      <translation type="unfinished" />
+      <translation>Sin presión no sale nada.</translation>
     </message>
     <message>
       <source>Without the fan there is too little air.</source>
@@ -10909,7 +10913,7 @@
     </message>
     <message>
       <source>would have seen it</source>
-      <translation type="unfinished" />
+      <translation>la habría visto</translation>
     </message>
     <message>
       <source>Written into {folder}: {names}; {count} files.</source>
@@ -10925,7 +10929,7 @@
     </message>
     <message>
       <source>year</source>
-      <translation type="unfinished" />
+      <translation>año</translation>
     </message>
     <message>
       <source>yes</source>
@@ -10949,7 +10953,7 @@
     </message>
     <message>
       <source>zeotrope</source>
-      <translation type="unfinished" />
+      <translation>zeótropo</translation>
     </message>
     <message>
       <source>zeroed display</source>
@@ -10969,11 +10973,11 @@
     </message>
     <message>
       <source>{begin} to {end}</source>
-      <translation type="unfinished" />
+      <translation>{begin} a {end}</translation>
     </message>
     <message>
       <source>{best} would tell {first} from {second}{more}.</source>
-      <translation type="unfinished" />
+      <translation>{best} distinguiría {first} de {second}{more}.</translation>
     </message>
     <message>
       <source>{called} {one} and {other} have the same {what} {number}. Open this flag and say whether they are one thing; both are then shown as one.</source>
@@ -11009,7 +11013,7 @@
     </message>
     <message>
       <source>{count} entries recorded.</source>
-      <translation type="unfinished" />
+      <translation>{count} asientos registrados.</translation>
     </message>
     <message>
       <source>{count} mass lines belong to place {at}, where no entry stands.</source>
@@ -11018,10 +11022,6 @@
     <message>
       <source>{count} more (F8)</source>
       <translation>{count} más (F8)</translation>
-    </message>
-    <message>
-      <source>{count} of {listed} lines of the safety list for {words} are open at {title}. First: {line}</source>
-      <translation>{count} de {listed} líneas de la lista de seguridad para {words} están abiertas en {title}. Primera: {line}</translation>
     </message>
     <message>
       <source>{count} readings</source>
@@ -11100,12 +11100,8 @@
       <translation>{done} de {count} marcados; espacio marca</translation>
     </message>
     <message>
-      <source>{done} of {listed}</source>
-      <translation>{done} de {listed}</translation>
-    </message>
-    <message>
       <source>{done} of {listed} places were searched. Not searched: {names}.</source>
-      <translation type="unfinished" />
+      <translation>Se revisaron {done} de {listed} lugares. Sin revisar: {names}.</translation>
     </message>
     <message>
       <source>{entries} entries were read ({chains}): numbers without a gap, each hash recomputed from what is stored and from the hash before it.</source>
@@ -11177,7 +11173,7 @@
     </message>
     <message>
       <source>{kind} test tight</source>
-      <translation type="unfinished" />
+      <translation>prueba ({kind}) estanca</translation>
     </message>
     <message>
       <source>{known}. A vacuum test can not prove tightness of a few grams a year.</source>
@@ -11193,7 +11189,7 @@
     </message>
     <message>
       <source>{leak}; go on for {minutes} more minutes.</source>
-      <translation type="unfinished" />
+      <translation>{leak}; siga {minutes} minutos más.</translation>
     </message>
     <message>
       <source>{limit} to fill</source>
@@ -11205,11 +11201,11 @@
     </message>
     <message>
       <source>{lines} readings, by the certificate</source>
-      <translation type="unfinished" />
+      <translation>{lines} lecturas, según el certificado</translation>
     </message>
     <message>
       <source>{lines} readings, each within half a step</source>
-      <translation type="unfinished" />
+      <translation>{lines} lecturas, cada una a medio paso</translation>
     </message>
     <message>
       <source>{lost} entries, the last recorded {last}</source>
@@ -11233,7 +11229,7 @@
     </message>
     <message>
       <source>{measure} {share:.0f} % of rated, {state}</source>
-      <translation type="unfinished" />
+      <translation>{measure} {share:.0f} % del nominal, {state}</translation>
     </message>
     <message>
       <source>{mg} on {on}</source>
@@ -11273,7 +11269,7 @@
     </message>
     <message>
       <source>{name} is {mine} and may not {act}. Expected {who}.</source>
-      <translation type="unfinished" />
+      <translation>{name} es {mine} y no puede: {act}. Se esperaba {who}.</translation>
     </message>
     <message>
       <source>{name} leaks {rate} a year, over the threshold of {threshold}. Next, by {by}: {owed}.</source>
@@ -11357,7 +11353,7 @@
     </message>
     <message>
       <source>{path} is there already. Choose another name.</source>
-      <translation type="unfinished" />
+      <translation>{path} ya existe. Elija otro nombre.</translation>
     </message>
     <message>
       <source>{path} is there already. Open it, or choose another name.</source>
@@ -11369,7 +11365,7 @@
     </message>
     <message>
       <source>{path} was taken in before; nothing was recorded again.</source>
-      <translation type="unfinished" />
+      <translation>{path} ya se incorporó; nada se registró de nuevo.</translation>
     </message>
     <message>
       <source>{path}: can not be read as a text file.</source>
@@ -11393,6 +11389,10 @@
     </message>
     <message>
       <source>{place} can not be used: {said}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{place} can not be used: {said}. {meanwhile}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11449,7 +11449,7 @@
     </message>
     <message>
       <source>{reason} The reading at {at:g} min fits none of this and was left out.</source>
-      <translation type="unfinished" />
+      <translation>{reason} La lectura a los {at:g} min no encaja con nada de esto y se omitió.</translation>
     </message>
     <message>
       <source>{refrigerant} has no liquid at {temperature}; expected a filling ratio in the rule set. Fill by the ratio stamped on the cylinder.</source>
@@ -11541,7 +11541,7 @@
     </message>
     <message>
       <source>{text} could be {whole} or {decimal}; write it without a comma.</source>
-      <translation type="unfinished" />
+      <translation>{text} puede ser {whole} o {decimal}; escríbalo sin coma.</translation>
     </message>
     <message>
       <source>{text} is outside what {kind} here can be ({lowest:g} to {highest:g} {base}); check the unit and decimal mark.</source>
@@ -11553,11 +11553,11 @@
     </message>
     <message>
       <source>{title} is recorded already.</source>
-      <translation type="unfinished" />
+      <translation>{title} ya está registrado.</translation>
     </message>
     <message>
       <source>{title} is signed already (entry {number}); reverse it with a reason to record it again.</source>
-      <translation type="unfinished" />
+      <translation>{title} ya está firmado (asiento {number}); anúlelo con un motivo para registrarlo de nuevo.</translation>
     </message>
     <message>
       <source>{title} recorded as not needed.</source>
@@ -11633,7 +11633,7 @@
     </message>
     <message>
       <source>“{letter}” can not name a bench; a capital letter and up to seven more capitals or digits were expected, for example {next_bench}.</source>
-      <translation type="unfinished" />
+      <translation>“{letter}” no puede nombrar un banco; se esperaba una mayúscula y hasta siete mayúsculas o cifras más, por ejemplo {next_bench}.</translation>
     </message>
     <message>
       <source>“{mark}” is not one of {marks}.</source>
@@ -11653,7 +11653,7 @@
     </message>
     <message>
       <source>“{person}” is not in the register of people; choose somebody who is.</source>
-      <translation type="unfinished" />
+      <translation>“{person}” no está en el catálogo de personas; elija a alguien que esté.</translation>
     </message>
     <message>
       <source>“{place}” is not a place: a cylinder, an equipment, or one of {fixed_places} was expected.</source>
@@ -11665,11 +11665,11 @@
     </message>
     <message>
       <source>“{shown}” is not a refrigerant known here; did you mean {near}?</source>
-      <translation type="unfinished" />
+      <translation>“{shown}” no es un refrigerante conocido aquí; ¿quiso decir {near}?</translation>
     </message>
     <message>
       <source>“{shown}” is not a refrigerant known here; expected a designation such as R290.</source>
-      <translation type="unfinished" />
+      <translation>“{shown}” no es un refrigerante conocido aquí; se esperaba una designación como R290.</translation>
     </message>
     <message>
       <source>“{source}” is not a source in the bibliography.</source>
@@ -11697,7 +11697,7 @@
     </message>
     <message>
       <source>“{typed}” may be gauge or absolute; write {gauge} as read on a gauge, or {absolute}.</source>
-      <translation type="unfinished" />
+      <translation>“{typed}” puede ser manométrica o absoluta; escriba {gauge} como se lee en el manómetro, o {absolute}.</translation>
     </message>
     <message>
       <source>“{unit}” is not a unit known here.</source>
