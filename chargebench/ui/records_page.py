@@ -120,9 +120,8 @@ class RecordsPage(QWidget):
         self.totals_table = RowView(self.totals, "Totals of the period", to_press=False)
         self.months = MonthChart(self._desk.units)
         below = Turning((self.totals_table, self.months))
-        self._folding = Folding(
-            {"Period and filter&s": self.period, "A&cts": acts, "Totals by refrigerant": below}
-        )
+        put_away = {"Period and filter&s": self.period, "A&cts": acts}
+        self._folding = Folding({**put_away, "Totals by refrigerant": below})
         self.empty = wrapped(weight="faint")
         self.detail = wrapped()  # of the chosen row, where a cell can not hold it
         self.detail.hide()
