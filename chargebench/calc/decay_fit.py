@@ -9,6 +9,7 @@ significantly worse than the best has its say.
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 import numpy as np
 
@@ -264,3 +265,6 @@ def _best(found: Family) -> dict[str, Shapes]:
     both = found.both.where(found.both.parameters[:, -1] >= 0)
     every = (found.constant, found.line, found.single, both, found.log)
     return {shapes.name: shapes.best() for shapes in every if len(shapes.residual)}
+
+
+fitted = lru_cache(maxsize=16)(fit)  # a key elsewhere in a form changes no reading

@@ -14,10 +14,9 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
-from functools import lru_cache
 from statistics import median
 
-from chargebench.calc.decay_fit import Fit, fit
+from chargebench.calc.decay_fit import Fit, fitted
 from chargebench.calc.decay_rules import DecayRule, RuleResult, RuleWord, standard_rules
 from chargebench.errors import OutsideDomain
 from chargebench.units import Q
@@ -203,16 +202,11 @@ def _in_order(
     return readings
 
 
-_fitted = lru_cache(maxsize=16)(fit)  # a key elsewhere in the form changes no reading
-
-
 def _fit(readings: Sequence[_Row], limits: DecayLimits) -> Fit | None:
     if len({round(at, 3) for at, *_ in readings}) < 3:
         return None
     times, pressures, steps = zip(*readings, strict=True)
-    return _fitted(
-        times, pressures, steps, noise_floor=limits.noise_floor, stray_limit=limits.stray
-    )
+    return fitted(times, pressures, steps, noise_floor=limits.noise_floor, stray_limit=limits.stray)
 
 
 def _doubted(

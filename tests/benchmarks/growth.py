@@ -65,12 +65,12 @@ def svg(lines: Mapping[str, Sequence[Point]]) -> str:
     foot = TOP + PLOT_H + 40
     parts.append(f'<text x="{LEFT}" y="{foot}">entries in the shop; milliseconds or MiB</text>')
     for number, (name, line) in enumerate(lines.items()):
-        colour, y = COLOURS[number % len(COLOURS)], TOP + 14 + 22 * number
+        colour, down = COLOURS[number % len(COLOURS)], TOP + 14 + 22 * number
         points = " ".join(at(*point) for point in sorted(line))
         parts.append(
             f'<polyline points="{points}" fill="none" stroke="{colour}" stroke-width="2"/>'
         )
-        parts.append(f'<text x="{LEFT + PLOT_W + 20}" y="{y}" fill="{colour}">{name}</text>')
+        parts.append(f'<text x="{LEFT + PLOT_W + 20}" y="{down}" fill="{colour}">{name}</text>')
     return "\n".join([*parts, "</svg>"]) + "\n"
 
 
