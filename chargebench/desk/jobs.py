@@ -80,8 +80,9 @@ class Jobs(Corrections):
         if isinstance(charge, Reading):
             as_shown = shown(charge.quantity, self.units)
             same = as_shown.endswith(f" {charge.unit}")  # typed in the shop's unit already
-            words.append(f"nameplate {charge.text}" + ("" if same else f" ({as_shown})"))
-        return ", ".join(words)
+            also = "" if same else say(" ({as_shown})", as_shown=as_shown)
+            words.append(say("nameplate {charge}{also}", charge=charge.text, also=also))
+        return joined(", ", words)
 
     def _step_view(self, case: Case, key: str) -> StepView:
         title = STEPS[key].title

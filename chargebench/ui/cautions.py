@@ -52,7 +52,7 @@ class Cautions(QWidget):
         if not lines:
             self.more.setChecked(False)
             return
-        self.first.say(f"Mind: {lines[0].text}")
+        self.first.say(say("Mind: {text}", text=lines[0].text))
         self.first.setAccessibleName(
             tr(say("Mind: {text} {source}", text=lines[0].text, source=_source(lines[0])))
         )

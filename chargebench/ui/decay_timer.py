@@ -28,7 +28,7 @@ from chargebench.ui.language import tr
 from chargebench.ui.series import Series
 from chargebench.ui.sound import Tone, chime
 from chargebench.units import Kind, Reading, read
-from chargebench.words import say
+from chargebench.words import joined, say
 
 _TICK_MS = 250
 _LETTERS = re.compile(r"[^\d\s.,+\-\u2212]")
@@ -187,7 +187,7 @@ class DecayTimer(QWidget):
             if lines
             else ""
         )
-        self.tells.setText(tr(f"{count}{last}."))
+        self.tells.setText(tr(joined("", (count, last, "."))))
         if elapsed is None:
             self.asks.setText(tr(self._watched.first if not lines else "Readings entered"))
             return

@@ -36,7 +36,7 @@ class LineEdit(QLineEdit):
         self._tail.setProperty("weight", "faint")
         self._says = ""
         if example:
-            self.setPlaceholderText(tr(f"e.g. {example}"))
+            self.setPlaceholderText(tr(say("e.g. {example}", example=example)))
         self.textEdited.connect(lambda _: self.edited.emit())
 
     def put(self, text: str) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
 from chargebench.ui import theme
 from chargebench.ui.language import tr
+from chargebench.words import say
 
 LINES_LEAST, LINES_MOST = 2, 8  # shown without scrolling
 _BAR, _NO_BAR = Qt.ScrollBarPolicy.ScrollBarAlwaysOn, Qt.ScrollBarPolicy.ScrollBarAlwaysOff
@@ -21,7 +22,7 @@ class LongText(QPlainTextEdit):
         self._fitting = False
         self.setTabChangesFocus(True)
         if example:
-            self.setPlaceholderText(tr(f"e.g. {example}"))
+            self.setPlaceholderText(tr(say("e.g. {example}", example=example)))
         self.setHorizontalScrollBarPolicy(_NO_BAR)
         self._fit()
         self.textChanged.connect(self._fit)

@@ -36,10 +36,6 @@
       <translation> bei {coldest}</translation>
     </message>
     <message>
-      <source> Filled all the same: {reason}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source> It needs a hose.</source>
       <translation> Dazu braucht es einen Schlauch.</translation>
     </message>
@@ -1405,10 +1401,6 @@
     </message>
     <message>
       <source>an entry has a kind</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>An entry is too large to be handed over. {at_most}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2780,10 +2772,6 @@
       <translation>Vakuumstandprobe</translation>
     </message>
     <message>
-      <source>Decay test: {verdict}. {reason} {after}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>Decay test: {verdict}{firm}. {reason}</source>
       <translation>Vakuumstandprobe: {verdict}{firm}. {reason}</translation>
     </message>
@@ -3302,10 +3290,6 @@
     <message>
       <source>Entry {number} is not of this period. Choose a longer one to go to it.</source>
       <translation>Eintrag {number} liegt nicht in diesem Zeitraum. Einen längeren wählen, um zu ihm zu gehen.</translation>
-    </message>
-    <message>
-      <source>entry {number} of bench {bench}</source>
-      <translation type="unfinished" />
     </message>
     <message>
       <source>Entry {number} of bench {bench} does not give its hash: it was changed after it was signed, or never was.</source>
@@ -4328,6 +4312,10 @@
       <translation>weitere Nachweisprüfung</translation>
     </message>
     <message>
+      <source>Follow-up was due on {due}: {what}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>follow-up-due</source>
       <translation type="unfinished" />
     </message>
@@ -4609,10 +4597,6 @@
     </message>
     <message>
       <source>gwp</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>GWP, 100 years, {which}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5828,10 +5812,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <source>line {number}: {what}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>line-set</source>
       <translation type="unfinished" />
     </message>
@@ -6240,6 +6220,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>Mind: {text}</source>
+      <translation>Beachten: {text}</translation>
+    </message>
+    <message>
       <source>Mind: {text} {source}</source>
       <translation>Beachten: {text} {source}</translation>
     </message>
@@ -6394,6 +6378,10 @@
     <message>
       <source>Nameplate charge</source>
       <translation>Füllmenge des Typenschilds</translation>
+    </message>
+    <message>
+      <source>nameplate {charge}{also}</source>
+      <translation>Typenschild {charge}{also}</translation>
     </message>
     <message>
       <source>Nameplate {nameplate} is over the charge limit of {limit} ({title}) by {over}. Check nameplate and type; local codes decide.</source>
@@ -6878,10 +6866,6 @@
     <message>
       <source>Nothing was charged in this period, and nothing was missed.</source>
       <translation>In diesem Zeitraum wurde nichts gefüllt und nichts fehlte.</translation>
-    </message>
-    <message>
-      <source>Nothing was found, but it {check}: {reason}</source>
-      <translation type="unfinished" />
     </message>
     <message>
       <source>Nothing was put back: this login has no right to that. Ask the shop's owner.</source>
@@ -9320,6 +9304,10 @@
       <translation>Wird übernommen …</translation>
     </message>
     <message>
+      <source>tallest bar {most}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>tapped</source>
       <translation type="unfinished" />
     </message>
@@ -9568,10 +9556,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <source>The file ends in the middle; it was cut short. {copy}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>the file was held against what is known here</source>
       <translation type="unfinished" />
     </message>
@@ -9646,10 +9630,6 @@
     <message>
       <source>The newest backup is still the same.</source>
       <translation>Die neueste Sicherung ist noch gleich.</translation>
-    </message>
-    <message>
-      <source>the number {value:g}</source>
-      <translation type="unfinished" />
     </message>
     <message>
       <source>The passphrase is set.</source>
@@ -10536,10 +10516,6 @@
       <translation>Warnschilder und rote Markierungen sind angebracht und lesbar; sonst ersetzt.</translation>
     </message>
     <message>
-      <source>was due for requalification on {due}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>Watch on before charging.</source>
       <translation>Vor dem Füllen weiter beobachten.</translation>
     </message>
@@ -11024,6 +11000,14 @@
       <translation>{count} weitere (F8)</translation>
     </message>
     <message>
+      <source>{count} of {listed} lines of the safety list for {words} are open at {title}. First: {line}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{count} read from {source}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>{count} readings</source>
       <translation>{count} Ablesungen</translation>
     </message>
@@ -11392,10 +11376,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <source>{place} can not be used: {said}. {meanwhile}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>{place} does not end as it was left: entry {number} of bench {bench} was the last, now it is {found} or its content differs. Verify the file, then restore a backup.</source>
       <translation type="unfinished" />
     </message>
@@ -11453,6 +11433,10 @@
     </message>
     <message>
       <source>{refrigerant} has no liquid at {temperature}; expected a filling ratio in the rule set. Fill by the ratio stamped on the cylinder.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{refrigerant} into {name}</source>
       <translation type="unfinished" />
     </message>
     <message>
