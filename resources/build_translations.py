@@ -84,7 +84,22 @@ def texts() -> list[str]:
             found.setdefault(text)
     for line in tomllib.loads((ROOT / "resources" / "checklist.toml").read_text("utf-8"))["lines"]:
         found.setdefault(line["text"])
+    for path in sorted((ROOT / "resources" / "rules").glob("*.toml")):
+        for text in _sentences(tomllib.loads(path.read_text("utf-8"))):
+            found.setdefault(text)
     return sorted(found, key=lambda text: (text.casefold(), text))
+
+
+def _sentences(part: object) -> Iterator[str]:
+    """What a rule set says in sentences: figures that are advice, not numbers."""
+    if isinstance(part, dict):
+        if isinstance(value := part.get("value"), str) and value.endswith("."):
+            yield value
+        for each in part.values():
+            yield from _sentences(each)
+    elif isinstance(part, list):
+        for each in part:
+            yield from _sentences(each)
 
 
 def _files() -> Iterator[Path]:

@@ -201,7 +201,7 @@ def _filter(name: str) -> QComboBox:
 def _offer(box: QComboBox, names: dict[str, str]) -> None:
     chosen = box.currentData()
     box.clear()
-    box.addItem("all", "")
+    box.addItem(tr("all"), "")
     for key, name in names.items():
         box.addItem(name, key)
     box.setCurrentIndex(max(box.findData(chosen), 0))

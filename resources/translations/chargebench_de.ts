@@ -976,6 +976,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>A non-refillable cylinder is never filled again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>a number</source>
       <translation>eine Zahl</translation>
     </message>
@@ -1138,6 +1142,10 @@
     <message>
       <source>a time span</source>
       <translation>eine Zeitspanne</translation>
+    </message>
+    <message>
+      <source>A vacuum hold does not prove tightness; the pressure test does.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>A valve may fail without changing it much.</source>
@@ -1313,7 +1321,7 @@
     </message>
     <message>
       <source>all</source>
-      <translation type="unfinished" />
+      <translation>alle</translation>
     </message>
     <message>
       <source>all jobs</source>
@@ -1354,10 +1362,6 @@
     <message>
       <source>Alt+Left</source>
       <translation>Alt+Links</translation>
-    </message>
-    <message>
-      <source>Alt+{place}</source>
-      <translation type="unfinished" />
     </message>
     <message>
       <source>Alt+← jobs</source>
@@ -1401,6 +1405,10 @@
     </message>
     <message>
       <source>an entry has a kind</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>An entry is too large to be handed over. {at_most}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1497,6 +1505,10 @@
     </message>
     <message>
       <source>Answers</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Any use.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2256,6 +2268,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>Commercial or industrial process refrigeration, or absorption units.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>commercial refrigeration</source>
       <translation>Gewerbekälte</translation>
     </message>
@@ -2772,10 +2788,6 @@
       <translation>Vakuumstandprobe</translation>
     </message>
     <message>
-      <source>Decay test: {verdict}{firm}. {reason}</source>
-      <translation>Vakuumstandprobe: {verdict}{firm}. {reason}</translation>
-    </message>
-    <message>
       <source>decay-not-tight</source>
       <translation type="unfinished" />
     </message>
@@ -3068,6 +3080,10 @@
       <translation>trockener Stickstoff</translation>
     </message>
     <message>
+      <source>Dry nitrogen through a regulator and a relief valve; never oxygen or compressed air.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Dry nitrogen, regulated and relieved; never oxygen or air.</source>
       <translation>Trockener Stickstoff, mit Druckminderer und Sicherheitsventil; nie Sauerstoff oder Luft.</translation>
     </message>
@@ -3292,6 +3308,10 @@
       <translation>Eintrag {number} liegt nicht in diesem Zeitraum. Einen längeren wählen, um zu ihm zu gehen.</translation>
     </message>
     <message>
+      <source>entry {number} of bench {bench}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Entry {number} of bench {bench} does not give its hash: it was changed after it was signed, or never was.</source>
       <translation type="unfinished" />
     </message>
@@ -3310,10 +3330,6 @@
     <message>
       <source>Entry {number} or one of its mass lines was changed: what is stored does not give its hash.</source>
       <translation type="unfinished" />
-    </message>
-    <message>
-      <source>Entry {number}, {step}, {when}, {who}</source>
-      <translation>Eintrag {number}, {step}, {when}, {who}</translation>
     </message>
     <message>
       <source>Entry {standing_number} already stands under this id with other content; nothing was recorded. Record a correction instead.</source>
@@ -4296,6 +4312,14 @@
       <translation>vorhandenes Fluoreszenzmittel</translation>
     </message>
     <message>
+      <source>Fluorinated gas is recovered; hydrocarbons, carbon dioxide and ammonia are not fluorinated gases: other law and good practice decide.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Fluorinated gas is recovered; recovered gas is used again only recycled or reclaimed. Hydrocarbons, carbon dioxide and ammonia are not fluorinated gases: national law decides.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Folder to write into</source>
       <translation>Zielordner</translation>
     </message>
@@ -4546,10 +4570,6 @@
     <message>
       <source>Go on for {minutes} more minutes.</source>
       <translation>Noch {minutes} Minuten weiter.</translation>
-    </message>
-    <message>
-      <source>Go to {other_number}</source>
-      <translation>Zu {other_number}</translation>
     </message>
     <message>
       <source>Goggles and gloves worn; liquid refrigerant freezes skin and eyes.</source>
@@ -4978,10 +4998,6 @@
     <message>
       <source>in {count}</source>
       <translation>in {count}</translation>
-    </message>
-    <message>
-      <source>in {span}, {due}</source>
-      <translation>in {span}, {due}</translation>
     </message>
     <message>
       <source>in2|sqin|sq in</source>
@@ -5428,6 +5444,10 @@
       <translation>Art der Arbeit</translation>
     </message>
     <message>
+      <source>Knowing release is prohibited; small losses in good-faith recovery with certified machine and technician are not counted.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>known</source>
       <translation type="unfinished" />
     </message>
@@ -5809,6 +5829,10 @@
     </message>
     <message>
       <source>Line {number}: {refusal}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>line {number}: {what}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6380,10 +6404,6 @@
       <translation>Füllmenge des Typenschilds</translation>
     </message>
     <message>
-      <source>nameplate {charge}{also}</source>
-      <translation>Typenschild {charge}{also}</translation>
-    </message>
-    <message>
       <source>Nameplate {nameplate} is over the charge limit of {limit} ({title}) by {over}. Check nameplate and type; local codes decide.</source>
       <translation>Das Typenschild mit {nameplate} liegt um {over} über der Füllgrenze von {limit} ({title}). Typenschild und Bauart prüfen; örtliche Vorschriften entscheiden.</translation>
     </message>
@@ -6417,6 +6437,10 @@
     </message>
     <message>
       <source>never</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Never above the lowest design pressure on the nameplate of the side under test.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6468,6 +6492,14 @@
       <translation>Stickstoff</translation>
     </message>
     <message>
+      <source>Nitrogen alone first, then nitrogen with a trace of R22, pure refrigerant last.</source>
+      <translation>Zuerst Stickstoff allein, dann Stickstoff mit einer Spur R22, reines Kältemittel zuletzt.</translation>
+    </message>
+    <message>
+      <source>Nitrogen alone first; a trace gas only where the law and the maker allow it.</source>
+      <translation>Zuerst Stickstoff allein; ein Prüfgas nur, wo Gesetz und Hersteller es erlauben.</translation>
+    </message>
+    <message>
       <source>Nitrogen flows before and while brazing; the process tube is cut, not unbrazed, where that will do.</source>
       <translation>Stickstoff fließt vor und beim Löten; der Füllstutzen wird geschnitten, nicht abgelötet, wo das reicht.</translation>
     </message>
@@ -6514,6 +6546,14 @@
     <message>
       <source>No flame, smoking, spark, hot surface or static source near; one maker asks for ten metres. Others in the area are told.</source>
       <translation>Keine Flamme, kein Rauchen, Funke, heiße Fläche oder statische Quelle in der Nähe; ein Hersteller verlangt zehn Meter. Andere im Bereich wissen Bescheid.</translation>
+    </message>
+    <message>
+      <source>No fluorinated gas as a tracer; nitrogen, or nitrogen with a trace of hydrogen made for it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>No fluorinated or other organohalogen gas as a tracer; nitrogen, or nitrogen with a gas that is none.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>No gas density of {name} there: {refused}.</source>
@@ -6616,6 +6656,10 @@
       <translation>noch niemand gewählt</translation>
     </message>
     <message>
+      <source>Non-refillable containers are banned; a residue is recovered before disposal.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>non-refillable-refilled</source>
       <translation type="unfinished" />
     </message>
@@ -6670,6 +6714,10 @@
     <message>
       <source>not counted yet</source>
       <translation>noch nicht gezählt</translation>
+    </message>
+    <message>
+      <source>Not filled after the due date; one filled before it may be used up.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>not flammable</source>
@@ -6873,6 +6921,10 @@
     </message>
     <message>
       <source>Nothing was recorded in {place}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Nothing was recorded: the signature of {name} takes a passphrase.{missing}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7178,10 +7230,6 @@
     <message>
       <source>overdue</source>
       <translation>überfällig</translation>
-    </message>
-    <message>
-      <source>overdue by {span}</source>
-      <translation>überfällig seit {span}</translation>
     </message>
     <message>
       <source>override</source>
@@ -7948,6 +7996,10 @@
       <translation>Aufzeichnungen dürfen nach diesem Tag ins Archiv</translation>
     </message>
     <message>
+      <source>Recover; release only where the law of the place allows it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Recovered</source>
       <translation>Abgesaugt</translation>
     </message>
@@ -8005,10 +8057,6 @@
     </message>
     <message>
       <source>reference</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>Reference: {refrigerant}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8269,6 +8317,10 @@
     </message>
     <message>
       <source>residential</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Residential and light commercial air conditioning and heat pumps.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8980,6 +9032,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>Stand-alone retail food units, household refrigerators and freezers, self-contained room air conditioners and heat pumps, vending machines, self-contained ice machines, very low temperature equipment, water coolers; from 15 July 2024 food processing and dispensing equipment.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Stand-alone retail food units, household refrigerators and freezers, self-contained room air conditioners and heat pumps, vending machines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Stand-alone retail food units, household refrigerators and freezers, vending machines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Standard uncertainty</source>
       <translation>Standardunsicherheit</translation>
     </message>
@@ -9556,6 +9620,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>The file ends in the middle; it was cut short. {copy}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>the file was held against what is known here</source>
       <translation type="unfinished" />
     </message>
@@ -9630,6 +9698,10 @@
     <message>
       <source>The newest backup is still the same.</source>
       <translation>Die neueste Sicherung ist noch gleich.</translation>
+    </message>
+    <message>
+      <source>the number {value:g}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>The passphrase is set.</source>
@@ -10005,10 +10077,6 @@
     </message>
     <message>
       <source>title</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>To begin a further bench, {letter}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10920,6 +10988,10 @@
       <translation>Ihre Zertifikatsnummer</translation>
     </message>
     <message>
+      <source>Your login may not do that there. Have the server's administrator run: {statement};</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Your name</source>
       <translation>Ihr Name</translation>
     </message>
@@ -11286,6 +11358,10 @@
     <message>
       <source>{name}: {owed} was due on {by}.</source>
       <translation>{name}: {owed} war fällig am {by}.</translation>
+    </message>
+    <message>
+      <source>{number} further entries of bench {bench}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>{number} {title}, from {name}</source>
