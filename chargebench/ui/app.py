@@ -9,7 +9,7 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
 from chargebench.errors import ChargebenchError
-from chargebench.ui import theme, trouble
+from chargebench.ui import language, theme, trouble
 from chargebench.ui.language import tr
 from chargebench.ui.window import MainWindow
 from chargebench.words import joined, say
@@ -137,15 +137,17 @@ class _Start:
             QTimer.singleShot(WARM_UP_MS, self._back_up)
         QTimer.singleShot(WARM_UP_MS, self._warm_up)
 
+    def _backed_up(self, kept: Path | None) -> None:
+        if kept is not None:
+            self._window.say(say("Backed up: {kept}.", kept=kept))
+
     def _back_up(self) -> None:
         """Keep the backup of this opening, on a thread: the window does not wait for a copy."""
         from chargebench.ui.errand import Errand
 
         assert self.desk is not None
         errand = Errand(self.desk, lambda desk, _: desk.backup())
-        errand.done.connect(
-            lambda kept: kept and self._window.say(say("Backed up: {kept}.", kept=kept))
-        )
+        errand.done.connect(self._backed_up)
         errand.refused.connect(self._window.tell)
         errand.begin()
 
@@ -189,6 +191,7 @@ def run(shop: "Shop" = None) -> int:
     app = QApplication.instance() or QApplication(sys.argv[:1])
     assert isinstance(app, QApplication)
     app.setApplicationName("chargebench")
+    language.speak(language.chosen())
     theme.apply_chosen(app)
     window = MainWindow()
     theme.follow_system(app, window.restyle)

@@ -90,7 +90,7 @@ class FlagLine(QWidget):
             self.setToolTip("")
             return
         self._shape.show_shape(flag.level)
-        self._word.setText(tr(flag.level.upper()))
+        self._word.setText(tr(flag.level).upper())
         self._word.show()
         self._word.setProperty("weight", flag.level)
         self._word.style().unpolish(self._word)

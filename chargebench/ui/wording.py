@@ -7,7 +7,7 @@ from chargebench.steps import Asks, Field
 from chargebench.steps.case import Figure
 from chargebench.ui import language
 from chargebench.units import Kind, Quantity, Reading, System, gauge, show, shown, unit_for
-from chargebench.words import say
+from chargebench.words import joined, say
 
 _GAUGE: dict[System, tuple[str, int]] = {"SI": ("bar", 2), "IP": ("psi", 1)}
 
@@ -18,7 +18,7 @@ _SCALE_PLACES = {"g": 1, "kg": 4, "oz": 2, "lb": 4}
 def understood(field: Field, value: object, system: System) -> str:
     """What a typed text was understood as; empty where the text says it already."""
     if isinstance(value, Reading):
-        return f"= {_reading(value, system)}"
+        return joined("= ", ("", _reading(value, system)))
     if isinstance(value, datetime):
         return f"= {language.weekday(value)} {value:%H:%M}"
     if isinstance(value, date):

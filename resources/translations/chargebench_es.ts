@@ -1589,7 +1589,7 @@
     </message>
     <message>
       <source>assumed</source>
-      <translation type="unfinished" />
+      <translation>supuesto</translation>
     </message>
     <message>
       <source>assumed content</source>
@@ -1705,7 +1705,7 @@
     </message>
     <message>
       <source>before</source>
-      <translation type="unfinished" />
+      <translation>antes</translation>
     </message>
     <message>
       <source>Before any cut or flame: refrigerant out, evacuated, purged with dry nitrogen, evacuated again.</source>
@@ -2117,7 +2117,7 @@
     </message>
     <message>
       <source>charged</source>
-      <translation type="unfinished" />
+      <translation>cargado</translation>
     </message>
     <message>
       <source>Charged without a decay test on record. Recover, evacuate and prove it dry and tight.</source>
@@ -4785,7 +4785,7 @@
     </message>
     <message>
       <source>hose</source>
-      <translation type="unfinished" />
+      <translation>manguera</translation>
     </message>
     <message>
       <source>Hose at the end</source>
@@ -5412,6 +5412,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>kg/m³</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>kg/y|kg/a|kg/year</source>
       <translation type="unfinished" />
     </message>
@@ -5561,6 +5565,10 @@
     </message>
     <message>
       <source>lb/ft**3</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>lb/ft³</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6425,7 +6433,7 @@
     </message>
     <message>
       <source>needed</source>
-      <translation type="unfinished" />
+      <translation>necesario</translation>
     </message>
     <message>
       <source>Net mass</source>
@@ -6945,7 +6953,7 @@
     </message>
     <message>
       <source>now</source>
-      <translation type="unfinished" />
+      <translation>ahora</translation>
     </message>
     <message>
       <source>Now add a file, paste a picture, or drag one here.</source>
@@ -8157,7 +8165,7 @@
     </message>
     <message>
       <source>released</source>
-      <translation type="unfinished" />
+      <translation>liberado</translation>
     </message>
     <message>
       <source>Released or lost</source>
@@ -8861,6 +8869,10 @@
     </message>
     <message>
       <source>shutting down</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>SI</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9700,10 +9712,6 @@
       <translation>La copia más reciente sigue siendo igual.</translation>
     </message>
     <message>
-      <source>the number {value:g}</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>The passphrase is set.</source>
       <translation>La contraseña está fijada.</translation>
     </message>
@@ -10317,7 +10325,7 @@
     </message>
     <message>
       <source>uncertainty</source>
-      <translation type="unfinished" />
+      <translation>incertidumbre</translation>
     </message>
     <message>
       <source>Uncertainty of a thermometer</source>
@@ -10629,7 +10637,7 @@
     </message>
     <message>
       <source>weighed</source>
-      <translation type="unfinished" />
+      <translation>pesado</translation>
     </message>
     <message>
       <source>Weighings</source>
@@ -11449,6 +11457,10 @@
     </message>
     <message>
       <source>{place} can not be used: {said}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{place} can not be used: {said}. {meanwhile}</source>
       <translation type="unfinished" />
     </message>
     <message>
