@@ -24,6 +24,7 @@ def test_that_a_said_text_is_its_english_wording_wherever_it_is_stored() -> None
     assert payload_text({"says": said}) == payload_text({"says": said[:]})
     kept = pickle.loads(pickle.dumps(said))  # noqa: S301  made in the line before
     assert isinstance(kept, Said)
+    assert isinstance(said, Said)
     assert kept.values == said.values
 
 

@@ -98,14 +98,7 @@ def fill_limit(
     ratio = next((row.ratio for row in rule.filling_ratios if row.refrigerant == refrigerant), None)
     printed = None if ratio is None else _held(ratio, volume, rule.water_density.quantity)
     if printed is None and (at_reference is None or at_hot is None):
-        raise ChargebenchError(
-            say(
-                "{refrigerant} has no liquid at {temperature}; expected a filling "
-                "ratio in the rule set. Fill by the ratio stamped on the cylinder.",
-                refrigerant=refrigerant or "This refrigerant",
-                temperature=rule.hot_temperature.text,
-            )
-        )
+        raise _without_liquid(refrigerant, rule)
     limits: dict[By, Quantity | None] = {
         "80 % at 25 °C": at_reference,
         "liquid full at hot temperature": at_hot,
@@ -114,6 +107,17 @@ def fill_limit(
     known = {by: mass for by, mass in limits.items() if mass is not None}
     by = min(known, key=lambda one: known[one].magnitude)
     return FillLimit(known[by], by, at_reference, at_hot, printed, rule.hot_temperature)
+
+
+def _without_liquid(refrigerant: str, rule: Cylinders) -> ChargebenchError:
+    return ChargebenchError(
+        say(
+            "{refrigerant} has no liquid at {temperature}; expected a filling "
+            "ratio in the rule set. Fill by the ratio stamped on the cylinder.",
+            refrigerant=refrigerant or "This refrigerant",
+            temperature=rule.hot_temperature.text,
+        )
+    )
 
 
 def _held(share: Figure, volume: Quantity, density: Quantity | None) -> Quantity | None:

@@ -126,7 +126,8 @@ def _banded(findings: Findings, bands: Bands) -> Iterable[tuple[Measure, str, st
         low, high = getattr(bands, name)
         against = say("usual {band}", band=_between(low, high, findings.told_in))
         if expected is not None:
-            middle, told = expected.m_as("delta_degC"), shown(expected, findings.told_in)
+            middle = expected.m_as("delta_degC")
+            told: str = shown(expected, findings.told_in)
             around = bands.around_expected
             if (within := findings.expected_within.get(name)) is not None:
                 around = within.m_as("delta_degC")

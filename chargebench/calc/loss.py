@@ -9,7 +9,12 @@ from enum import StrEnum
 from chargebench.calc.scale import COVERAGE
 from chargebench.errors import OutsideDomain
 from chargebench.units import YEARLY, Q, Quantity, System, digits, dimensions
+from chargebench.words import joined, say
 
+_STEADY_SEEN = (
+    ", but {would} would have seen a steady one of this size: look for one that opens only "
+    "running, hot or cold"
+)
 SHARES_SHORT = (10, 20)  # per cent; design choice, not a standard
 _DAYS_A_YEAR = 365.25
 MORE_REASON = "it was overcharged, or something else than this refrigerant came with it."
@@ -123,9 +128,8 @@ def average_loss(
     """
     days = (on - last_full).days
     if days < 0:
-        raise OutsideDomain(
-            f"Expected the day it was last full, {last_full}, not to be after {on}."
-        )
+        told = "Expected the day it was last full, {last}, not to be after {on}."
+        raise OutsideDomain(say(told, last=str(last_full), on=str(on)))
     behind = left_behind.m_as("g") if left_behind is not None else 0.0
     missing = nameplate.m_as("g") - recovered.m_as("g") - behind / 2
     doubt = COVERAGE * math.hypot(uncertainty.m_as("g"), behind / math.sqrt(12))
@@ -171,7 +175,7 @@ def could_have_seen(
 
 def _seen(loss: AverageLoss, search: Search, system: System) -> tuple[SeenWord, str]:
     if search.void:
-        return SeenWord.COULD_NOT, f"The search does not count: {search.void}."
+        return SeenWord.COULD_NOT, say("The search does not count: {void}.", void=search.void)
     if loss.rate is None or loss.rate_uncertainty is None:
         return SeenWord.DOUBTFUL, "There is no time span to reckon a loss over."
     if search.smallest is None:
@@ -181,17 +185,17 @@ def _seen(loss: AverageLoss, search: Search, system: System) -> tuple[SeenWord, 
     limits = [
         limit.m_as(unit) for limit in (search.smallest, search.smallest_upper) if limit is not None
     ]
-    sees = digits(min(limits), 3)
+    sees: str = digits(min(limits), 3)
     if max(limits) > min(limits):
-        sees += f" to {digits(max(limits), 3)}"
-    figures = (
-        f"it sees from {sees} {label}; the loss is {digits(rate, 3)} ± {digits(doubt, 2)} {label}."
-    )
+        sees = say("{least} to {most}", least=sees, most=digits(max(limits), 3))
+    lost = say("{rate} ± {doubt}", rate=digits(rate, 3), doubt=digits(doubt, 2))
+    sees_from = "it sees from {sees} {label}; the loss is {lost} {label}."
+    figures = say(sees_from, sees=sees, lost=lost, label=label)
     if rate - doubt >= max(limits):
-        return SeenWord.WOULD, f"A steady leak was large enough: {figures}"
+        return SeenWord.WOULD, say("A steady leak was large enough: {figures}", figures=figures)
     if rate + doubt < min(limits):
-        return SeenWord.COULD_NOT, f"Too small for it: {figures}"
-    return SeenWord.DOUBTFUL, f"Near its limit: {figures}"
+        return SeenWord.COULD_NOT, say("Too small for it: {figures}", figures=figures)
+    return SeenWord.DOUBTFUL, say("Near its limit: {figures}", figures=figures)
 
 
 def explanations(loss: AverageLoss, seen: Sequence[Seen]) -> tuple[str, ...]:
@@ -218,14 +222,11 @@ def explanations(loss: AverageLoss, seen: Sequence[Seen]) -> tuple[str, ...]:
             "Nothing is missing that the scale could tell; neither a leak nor tightness shows.",
         )
     if loss.word is MissingWord.MORE:
-        return (f"More came out than the nameplate holds: {MORE_REASON}",)
+        return (say("More came out than the nameplate holds: {reason}", reason=MORE_REASON),)
     would = [each.search for each in seen if each.word is SeenWord.WOULD]
     leak = "A leak is possible"
     if would:
-        leak += (
-            f", but {' and '.join(would)} would have seen a steady one of this size: look for one "
-            "that opens only running, hot or cold"
-        )
+        leak += say(_STEADY_SEEN, would=joined(" and ", would))
     elif seen:
         leak += "; no search made so far could rule it out"
     else:

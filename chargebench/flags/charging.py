@@ -111,27 +111,7 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
                 "MEMORY" if limit.unverified else limit.by.mark,
             )
         )
-    if (ban := limits.service_ban(case)) is not None:
-        potential = float(limits.gwp(case) or 0)
-        found.append(
-            Flag(
-                "stop",
-                "service-ban",
-                say(
-                    "Servicing with this refrigerant of GWP {potential:g} is banned from "
-                    "{gwp_from} on since {since}. Use what the rules still allow; the text of "
-                    "the law decides.",
-                    potential=potential,
-                    gwp_from=ban.gwp_from.text,
-                    since=ban.since.text,
-                ),
-                "step:weigh_in",
-                say("GWP {potential:g}", potential=potential),
-                ban.gwp_from.text,
-                f"{ban.gwp_from.source}, {ban.gwp_from.place}",
-                ban.gwp_from.mark,
-            )
-        )
+    found += _banned(case)
     if result.opening is None and case.equipment.yes("factory_sealed"):
         found.append(
             Flag(
@@ -144,6 +124,33 @@ def of_weigh_in(case: Case, worked: Worked) -> list[Flag]:
             )
         )
     return found
+
+
+def _banned(case: Case) -> list[Flag]:
+    """Whether servicing with this refrigerant is banned where the job is."""
+    ban = limits.service_ban(case)
+    if ban is None:
+        return []
+    potential = float(limits.gwp(case) or 0)
+    return [
+        Flag(
+            "stop",
+            "service-ban",
+            say(
+                "Servicing with this refrigerant of GWP {potential:g} is banned from "
+                "{gwp_from} on since {since}. Use what the rules still allow; the text of "
+                "the law decides.",
+                potential=potential,
+                gwp_from=ban.gwp_from.text,
+                since=ban.since.text,
+            ),
+            "step:weigh_in",
+            say("GWP {potential:g}", potential=potential),
+            ban.gwp_from.text,
+            f"{ban.gwp_from.source}, {ban.gwp_from.place}",
+            ban.gwp_from.mark,
+        )
+    ]
 
 
 def _drawn_from(case: Case, line: Answers) -> list[Flag]:

@@ -14,27 +14,8 @@ def of_conflict(conflict: Conflict, key: str, bench: str, job: str) -> Flag:
     entry = say("Entry {number} of bench {bench}", number=conflict.number, bench=conflict.bench)
     thing = conflict.place.partition(":")[2]
     match conflict.what:
-        case "overdrawn":
-            says = say(
-                "Cylinder {thing} was overdrawn by two benches: with what bench {bench} "
-                "handed over it stands at −{mass} of {refrigerant}. Put it on the "
-                "scale, book the difference, then {settle}.",
-                thing=thing,
-                bench=bench,
-                mass=mass_words(-conflict.mass_mg),
-                refrigerant=conflict.refrigerant,
-                settle=_SAY,
-            )
-        case "mixed":
-            says = say(
-                "{refrigerant} went into cylinder {thing} at bench {bench}, and another "
-                "refrigerant at another bench. Do not use it until it is known what is in "
-                "it. {look}",
-                refrigerant=conflict.refrigerant,
-                thing=thing,
-                bench=bench,
-                look=_LOOK,
-            )
+        case "overdrawn" | "mixed":
+            says = _of_cylinder(conflict, thing, bench)
         case "closed-job":
             says = say(
                 "{entry} belongs to job {job}, which was closed meanwhile. It is recorded, "
@@ -70,8 +51,32 @@ def of_conflict(conflict: Conflict, key: str, bench: str, job: str) -> Flag:
                 bench=bench,
                 look=_LOOK,
             )
-    level = "stop" if conflict.what == "mixed" else "check"
-    return Flag("stop" if level == "stop" else "check", f"bench-{conflict.what}", says, key)
+    stops = conflict.what == "mixed"
+    return Flag("stop" if stops else "check", f"bench-{conflict.what}", says, key)
+
+
+def _of_cylinder(conflict: Conflict, thing: str, bench: str) -> str:
+    """Two benches drew from one cylinder more than it held, or filled it with two refrigerants."""
+    if conflict.what == "mixed":
+        return say(
+            "{refrigerant} went into cylinder {thing} at bench {bench}, and another "
+            "refrigerant at another bench. Do not use it until it is known what is in "
+            "it. {look}",
+            refrigerant=conflict.refrigerant,
+            thing=thing,
+            bench=bench,
+            look=_LOOK,
+        )
+    return say(
+        "Cylinder {thing} was overdrawn by two benches: with what bench {bench} "
+        "handed over it stands at −{mass} of {refrigerant}. Put it on the "
+        "scale, book the difference, then {settle}.",
+        thing=thing,
+        bench=bench,
+        mass=mass_words(-conflict.mass_mg),
+        refrigerant=conflict.refrigerant,
+        settle=_SAY,
+    )
 
 
 def _of_row(conflict: Conflict) -> str:

@@ -105,7 +105,7 @@ def _narrowed(
         conditions.append(_entry.c.by.in_(_people(names, filters.by)))
     if filters.place is not None:
         places = sameness.called(names, filters.place)
-        ends = [_transfer.c.source, _transfer.c.target]
+        ends: list[ColumnElement[str]] = [_transfer.c.source, _transfer.c.target]
         if filters.place in FIXED_PLACES:  # so much goes there that a page goes by time as well
             ends = [end.concat("") for end in ends]
         conditions.append(or_(*(end.in_(places) for end in ends)))
@@ -220,7 +220,8 @@ def _whole_days(since: datetime | None, until: datetime | None) -> tuple[date, d
 
 def _of_days(connection: Connection, first: date, last: date, filters: Filters) -> Select[Any]:
     month = func.substr(_day.c.day, 1, 7).label("month")
-    conditions = [_day.c.day.between(first.isoformat(), last.isoformat())]
+    within = _day.c.day.between(first.isoformat(), last.isoformat())
+    conditions: list[ColumnElement[bool]] = [within]
     if filters.refrigerant is not None:
         conditions.append(_day.c.refrigerant == filters.refrigerant)
     if filters.by is not None:

@@ -17,6 +17,7 @@ from chargebench.steps.case import Case, Cell, Table, Worked
 from chargebench.steps.forms import STEPS
 from chargebench.steps.maker import MakersFigure
 from chargebench.units import Kind, Q, Quantity, Reading, System, brief
+from chargebench.words import say
 
 _BANDS = Bands()
 _MAKER = 2  # place of the maker's column
@@ -104,11 +105,13 @@ def table(
 
 
 def _rule(units: System) -> str:
-    return (
-        f"◆ off today's by more than {brief(_SURE, units)}, or {brief(_SURFACES, units)} where "
-        "taken from surfaces: our own band; off the maker's by more than the maker's own tolerance "
-        "where there is one. Other pressures and single temperatures follow weather and load and "
-        "are not marked."
+    return say(
+        "◆ off today's by more than {sure}, or {surfaces} where taken from "
+        "surfaces: our own band; off the maker's by more than the maker's own "
+        "tolerance where there is one. Other pressures and single temperatures "
+        "follow weather and load and are not marked.",
+        sure=brief(_SURE, units),
+        surfaces=brief(_SURFACES, units),
     )
 
 
@@ -146,7 +149,7 @@ def _makers(
     case: Case, step: str, given: MakersFigure, today: Quantity | None, *, surfaces: bool
 ) -> Cell:
     """A figure of the maker in the maker's words, with how far today's is off it."""
-    source = f"Given by {given.given_by}."
+    source = say("Given by {given_by}.", given_by=given.given_by)
     held = given.held(case, step)
     if today is None or held is None:
         return Cell(given.expected, why=source)
@@ -157,7 +160,7 @@ def _makers(
     if around is not None and difference and surfaces:
         around = around + _SURFACE_DOUBT
     marked, said = _off(case, today, middle, around)
-    return Cell(given.expected, marked, f"{said} {source}")
+    return Cell(given.expected, marked, say("{said} {source}", said=said, source=source))
 
 
 def _off(case: Case, today: Quantity, other: Quantity, band: Quantity | None) -> tuple[bool, str]:
@@ -165,15 +168,15 @@ def _off(case: Case, today: Quantity, other: Quantity, band: Quantity | None) ->
     unit = next(unit for unit in _UNITS if today.check(Q(1, unit).dimensionality))
     off = today.m_as(unit) - other.m_as(unit)
     size = case.shown(_as_difference(abs(off), unit))
-    how = f"{size} {'higher' if off > 0 else 'lower'}"
+    how = say("{size} {side}", size=size, side="higher" if off > 0 else "lower")
     if abs(off) <= _EVEN * max(1.0, abs(today.m_as(unit))):
         how = "the same"
     if band is None:
-        return False, f"Today's is {how}; the maker gave no tolerance."
+        return False, say("Today's is {how}; the maker gave no tolerance.", how=how)
     allowed = band.m_as(unit)
     within = brief(_as_difference(allowed, unit), case.units)
     beyond = abs(off) > allowed + _EVEN * max(1.0, abs(allowed))
-    return beyond, f"Today's is {how}; the band is {within}."
+    return beyond, say("Today's is {how}; the band is {within}.", how=how, within=within)
 
 
 def _as_difference(size: float, unit: str) -> Quantity:
@@ -202,5 +205,5 @@ def _said_by_maker(case: Case, others: int) -> Iterator[Row]:
     held = list(maker.expected(case).values())
     for each in maker.figures(case):
         if each not in held:
-            why = f"Given by {each.given_by}."
+            why = say("Given by {given_by}.", given_by=each.given_by)
             yield (Cell(each.what), Cell(""), Cell(each.expected, why=why), *(Cell(""),) * others)

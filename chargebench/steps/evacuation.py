@@ -14,6 +14,7 @@ from chargebench.rules import Cited, PassRule
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import Answers
 from chargebench.units import Q, Quantity, Reading
+from chargebench.words import joined, say
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,7 +165,7 @@ def _verdict(case: Case, verdict: DecayVerdict) -> Figure:
         "verdict",
         "Decay test",
         str(verdict.word),
-        source=f"{rule.leak_slope.source}, limits of the verdict",
+        source=say("{source}, limits of the verdict", source=rule.leak_slope.source),
         mark=_worst(limits),
     )
 
@@ -220,16 +221,29 @@ def _sentences(case: Case, result: Evacuated) -> tuple[str, ...]:
     if verdict is None:
         return ("Isolate the pump and read the gauge: a decay test needs at least three readings.",)
     firm = "" if verdict.firm or verdict.word == "not yet decided" else ", not yet firm"
-    says = [f"Decay test: {verdict.word}{firm}. {verdict.reason}"]
-    open_part = ""
+    says = [
+        say(
+            "Decay test: {verdict}{firm}. {reason}",
+            verdict=verdict.word,
+            firm=firm,
+            reason=verdict.reason,
+        )
+    ]
+    parts = []
     if verdict.slope_upper is not None:
         leak = Q(verdict.slope_upper, "Pa/min")
-        open_part = f"A leak below {case.shown(leak)} can not be excluded"
+        parts.append(say("A leak below {leak} can not be excluded", leak=case.shown(leak)))
     if verdict.minutes_more > 0:
-        more = f"{verdict.minutes_more:.0f} more minutes would help to decide"
-        open_part = f"{open_part}; {more}" if open_part else more.capitalize()
-    if open_part:
-        says.append(f"{open_part}. A vacuum test can not prove tightness of a few grams a year.")
+        parts.append(
+            say("{minutes:.0f} more minutes would help to decide", minutes=verdict.minutes_more)
+        )
+    if parts:
+        says.append(
+            say(
+                "{known}. A vacuum test can not prove tightness of a few grams a year.",
+                known=joined("; ", parts),
+            )
+        )
     return tuple(says)
 
 

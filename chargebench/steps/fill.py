@@ -12,6 +12,7 @@ from chargebench.fluids import saturation
 from chargebench.rules import Cylinders, RuleSet
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.units import Q, Quantity, System, from_mg, mg, shown
+from chargebench.words import say
 
 COARSE_SCALE = Q(10, "g")
 # Cylinders come in a few sizes; each is worked out once. The rule is kept, so that its id stays.
@@ -80,17 +81,25 @@ def overfull(
     if not above(after, limit.mass):
         return ""
     over: Quantity = after - limit.mass
-    return (
-        f"{cylinder_id} would hold {shown(after, units)}, over its limit of "
-        f"{shown(limit.mass, units)} ({limit.by}) by {shown(over, units)}; use another "
-        "cylinder, or give the reason to fill it above the limit."
+    return say(
+        "{cylinder_id} would hold {after}, over its limit of {limit} ({by}) by "
+        "{over}; use another cylinder, or give the reason to fill it above the "
+        "limit.",
+        cylinder_id=cylinder_id,
+        after=shown(after, units),
+        limit=shown(limit.mass, units),
+        by=limit.by,
+        over=shown(over, units),
     )
 
 
 def unfillable(cylinder_id: str, row: Answers) -> str:
     """Why a cylinder may not be filled at all; empty where it may."""
     if row.yes("refillable") is False:
-        return f"{cylinder_id} is non-refillable; recover into a refillable recovery cylinder."
+        return say(
+            "{cylinder_id} is non-refillable; recover into a refillable recovery cylinder.",
+            cylinder_id=cylinder_id,
+        )
     return ""
 
 

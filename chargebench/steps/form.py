@@ -11,6 +11,7 @@ from chargebench import fluids
 from chargebench.errors import ReadingRefused, UnknownRefrigerant
 from chargebench.instruments import LineSettings
 from chargebench.units import Kind, Quantity, Reading, read
+from chargebench.words import joined, say
 
 TypedLine = Mapping[str, str]
 Typed = Mapping[str, str | Sequence[TypedLine]]  # what stands in a form, exactly as typed
@@ -182,7 +183,13 @@ def _answer_lines(each: Field, given: str | Sequence[TypedLine], where: str) -> 
 
 def _value(each: Field, text: str) -> Any:
     if len(text) > TEXT_LONGEST:
-        raise ReadingRefused(f"Expected at most {TEXT_LONGEST} characters; got {len(text)}.")
+        raise ReadingRefused(
+            say(
+                "Expected at most {most} characters; got {text}.",
+                most=TEXT_LONGEST,
+                text=len(text),
+            )
+        )
     match each.asks:
         case Asks.READING:
             assert each.kind is not None, each.key
@@ -206,7 +213,13 @@ def _value(each: Field, text: str) -> Any:
 def _choice(choices: Sequence[str], text: str) -> str:
     if text in choices:
         return text
-    raise ReadingRefused(f"Expected one of: {', '.join(choices)}; got “{text[:40]}”.")
+    raise ReadingRefused(
+        say(
+            "Expected one of: {choices}; got “{text}”.",
+            choices=joined(", ", choices),
+            text=text[:40],
+        )
+    )
 
 
 def _date(text: str) -> date:
@@ -214,7 +227,10 @@ def _date(text: str) -> date:
         return date.fromisoformat(text)
     except ValueError:
         raise ReadingRefused(
-            f"Expected a date as year-month-day, such as 2026-11-25; got “{text[:40]}”."
+            say(
+                "Expected a date as year-month-day, such as 2026-11-25; got “{text}”.",
+                text=text[:40],
+            )
         ) from None
 
 
@@ -224,7 +240,7 @@ def _when(text: str) -> datetime:
         here = when.astimezone()  # the first and last years have no wall clock in every zone
     except (ValueError, OverflowError):
         raise ReadingRefused(
-            f"Expected a date and time, such as 2026-11-25 14:30; got “{text[:40]}”."
+            say("Expected a date and time, such as 2026-11-25 14:30; got “{text}”.", text=text[:40])
         ) from None
     # Typed without a zone it is the wall clock of the bench.
     return when if when.tzinfo else here

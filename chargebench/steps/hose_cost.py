@@ -8,6 +8,7 @@ from chargebench.steps.case import Case
 from chargebench.steps.weigh_line import ROOM
 from chargebench.steps.weigh_line import hose_volume as given_volume
 from chargebench.units import Q, Quantity, brief
+from chargebench.words import say
 
 LENGTH, BORE = Q(36, "inch"), Q(4.8, "mm")
 ASSUMED = "a 36 in hose of 4.8 mm bore, for none is given at the weigh-in"
@@ -35,10 +36,14 @@ def sentences(case: Case, step: str) -> tuple[str, ...]:
         return ()
     cost = connection_cost(hose=vapour, nameplate=charge.quantity, system=case.units)
     share = share_of_charge(hose=liquid, nameplate=charge.quantity)
-    says = (
-        f"{cost.sentence} Reckoned for {which}, filled with saturated vapour at "
-        f"{brief(at.to('degC'), case.units)}; with liquid in it {case.shown(liquid)}, "
-        f"{share.m_as('percent'):.1f} % of the charge."
+    says = say(
+        "{sentence} Reckoned for {which}, filled with saturated vapour at {at}; "
+        "with liquid in it {liquid}, {share:.1f} % of the charge.",
+        sentence=cost.sentence,
+        which=which,
+        at=brief(at.to("degC"), case.units),
+        liquid=case.shown(liquid),
+        share=share.m_as("percent"),
     )
     return (says,)
 

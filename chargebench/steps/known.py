@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from chargebench.fluids import LimitFigure, Refrigerant, Saturation, refrigerant, saturation
 from chargebench.units import System, show, shown
+from chargebench.words import joined, say
 
 _LIMITS = (
     ("lfl", "Lower flammable limit"),
@@ -39,10 +40,18 @@ def known(name: str, system: System) -> tuple[Known, ...]:
 
 
 def _of_refrigerant(found: Refrigerant, system: System) -> Iterator[Known]:
-    parts = ", ".join(f"{part.name} {part.mass_percent:f} %" for part in found.composition)
+    parts = joined(
+        ", ",
+        (
+            say("{part} {mass_percent:f} %", part=part.name, mass_percent=part.mass_percent)
+            for part in found.composition
+        ),
+    )
     yield Known(
         "Composition by mass",
-        f"{found.kind}: {parts}" if len(found.composition) > 1 else "pure",
+        say("{kind}: {parts}", kind=found.kind, parts=parts)
+        if len(found.composition) > 1
+        else "pure",
         found.composition_source,
         found.composition_mark,
     )
@@ -57,7 +66,12 @@ def _of_refrigerant(found: Refrigerant, system: System) -> Iterator[Known]:
     if found.lfl is None:
         yield Known("Lower flammable limit", "none known here" if found.flammable else "none")
     for which, figure in found.gwp.items():
-        yield Known(f"GWP, 100 years, {which}", _plain(figure.value), figure.source, figure.mark)
+        yield Known(
+            say("GWP, 100 years, {which}", which=which),
+            _plain(figure.value),
+            figure.source,
+            figure.mark,
+        )
     yield Known("Pressure class at 104 °F", found.pressure_class, "40CFR82F, 82.152")
     if found.notes:
         yield Known("Note", found.notes)
@@ -80,10 +94,20 @@ def _of_curve(curve: Saturation, system: System) -> Iterator[Known]:
             "Estimated pair data", "how two of its components mix was estimated, not fitted"
         )
     yield Known("Equation", curve.source)
-    yield Known("Computed by", f"CoolProp {curve.coolprop_version}, curves fitted", "COOLPROP")
-    errors = ", ".join(
-        f"{_CURVES[key]} {100 * error:.1g} %" for key, error in curve.fit_error.items()
+    yield Known(
+        "Computed by",
+        say("CoolProp {coolprop_version}, curves fitted", coolprop_version=curve.coolprop_version),
+        "COOLPROP",
+    )
+    errors = joined(
+        ", ",
+        (
+            say("{curves} {error:.1g} %", curves=_CURVES[key], error=100 * error)
+            for key, error in curve.fit_error.items()
+        ),
     )
     yield Known("Largest fit error", errors)
     low, high = curve.domain
-    yield Known("Holds from, to", f"{shown(low, system)}, {shown(high, system)}")
+    yield Known(
+        "Holds from, to", say("{low}, {high}", low=shown(low, system), high=shown(high, system))
+    )

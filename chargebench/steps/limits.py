@@ -8,6 +8,7 @@ from chargebench.rules import Cited
 from chargebench.rules.duties import ServiceBan
 from chargebench.steps.case import Case, Figure
 from chargebench.units import Q, Quantity
+from chargebench.words import say
 
 VIRGIN = "virgin"
 
@@ -51,7 +52,7 @@ def room_figures(case: Case, charge: Quantity) -> list[Figure]:
                 "If all leaked into the room",
                 inside,
                 limit=practical.value,
-                source=f"{practical.source}, practical limit",
+                source=say("{source}, practical limit", source=practical.source),
                 mark=practical.mark,
             )
         )
@@ -73,7 +74,7 @@ def _floor(case: Case, charge: Quantity, lfl: Quantity) -> list[Figure]:
     return [
         Figure(
             "floor-area",
-            f"Charge against the most for this floor area ({form.key} form)",
+            say("Charge against the most for this floor area ({key} form)", key=form.key),
             charge,
             limit=most,
             source=_source(form.coefficient),
@@ -97,7 +98,14 @@ def climate_figures(case: Case, charge: Quantity) -> list[Figure]:
     assert case.refrigerant is not None
     tonnes = climate.tonnes_co2e(charge, potential)
     set_source = _source(case.rule_set.gwp.set)
-    figures = [Figure("co2e", "CO2 equivalent", f"{tonnes.m_as('t'):.2f} t", source=set_source)]
+    figures = [
+        Figure(
+            "co2e",
+            "CO2 equivalent",
+            say("{tonnes:.2f} t", tonnes=tonnes.m_as("t")),
+            source=set_source,
+        )
+    ]
     interval = climate.check_interval(
         co2e=tonnes if case.refrigerant.contains_hfc else Q(0, "t"),
         hfo_mass=_hfo(case, charge),

@@ -10,6 +10,7 @@ from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Table, Worked
 from chargebench.steps.form import NOTHING
 from chargebench.steps.pressure_test import flow_text
 from chargebench.units import Quantity, System, from_mg
+from chargebench.words import say
 
 _DECAY_CAN_NOT = (
     "under vacuum air leaks in, by at most the air's pressure, past dried or frozen spots; a rise "
@@ -61,7 +62,7 @@ def _figures(case: Case, missing: AverageLoss) -> list[Figure]:
     figures.append(
         Figure(
             "loss",
-            f"Average loss over {missing.days} days",
+            say("Average loss over {days} days", days=missing.days),
             missing.rate,
             missing.rate_uncertainty,
             source="JCGM100, 5.1.2",
@@ -70,7 +71,11 @@ def _figures(case: Case, missing: AverageLoss) -> list[Figure]:
     if missing.word is not loss.MissingWord.MISSING:
         return figures
     figures += [
-        Figure(f"short-{each.share}", f"{each.share} % short, if it goes on", _when(each))
+        Figure(
+            f"short-{each.share}",
+            say("{share} % short, if it goes on", share=each.share),
+            _when(each),
+        )
         for each in loss.short_dates(
             content=_content(case),
             nameplate=case.nameplate("charge").quantity,
@@ -85,7 +90,11 @@ def _figures(case: Case, missing: AverageLoss) -> list[Figure]:
 def _when(short: loss.ShortDate) -> str:
     if short.expected is None:
         return "not within reckoning"
-    earliest = f", at the earliest {short.earliest}" if short.earliest is not None else ""
+    earliest = (
+        say(", at the earliest {earliest}", earliest=str(short.earliest))
+        if short.earliest is not None
+        else ""
+    )
     return f"{short.expected}{earliest}"
 
 

@@ -9,6 +9,7 @@ from chargebench.steps.case import Case
 from chargebench.steps.form import Answers
 from chargebench.steps.forms.paperwork import MAKERS_READINGS
 from chargebench.units import Kind, Q, Quantity, Reading, absolute, read
+from chargebench.words import say
 
 _RANGE = re.compile(r"\s+(?:to|and)\s+|\s*\u2013\s*", re.IGNORECASE)
 # A difference of pressures is the same above the air's as absolute: 3 psi needs no word for it.
@@ -67,7 +68,7 @@ def figures(case: Case) -> Iterator[MakersFigure]:
         if not what or not expected:
             continue
         if tolerance := line.text("tolerance"):
-            expected = f"{expected} ± {tolerance}"
+            expected = say("{expected} ± {tolerance}", expected=expected, tolerance=tolerance)
         given_by = line.text("given_by") or "the maker"
         understood, refused = _understood(line)
         if not understood or refused:
@@ -125,11 +126,19 @@ def _ends(kind: Kind, text: str) -> tuple[Reading, Reading]:
     """Both ends of 5 to 8 K; twice the same of 6 K."""
     first, *rest = _RANGE.split(text.strip())
     if len(rest) > 1:
-        raise ReadingRefused(f"Expected one {kind} or two, such as 5 to 8; got “{text[:30]}”.")
+        raise ReadingRefused(
+            say(
+                "Expected one {kind} or two, such as 5 to 8; got “{text}”.",
+                kind=kind,
+                text=text[:30],
+            )
+        )
     last = read(kind, rest[0] if rest else first)
     begin = read(kind, first, bare_unit=last.unit) if rest else last
     if begin.unit != last.unit or begin.value > last.value:
-        raise ReadingRefused(f"Expected the lower {kind} first, in the same unit as the higher.")
+        raise ReadingRefused(
+            say("Expected the lower {kind} first, in the same unit as the higher.", kind=kind)
+        )
     return begin, last
 
 

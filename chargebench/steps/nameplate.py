@@ -5,6 +5,7 @@ from chargebench.ledger import Transfer
 from chargebench.steps import limits
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.weigh_in import tolerance
+from chargebench.words import say
 
 
 def work_out(case: Case) -> Worked:
@@ -20,7 +21,7 @@ def work_out(case: Case) -> Worked:
         figures.append(
             Figure(
                 "charge-limit",
-                f"Charge limit, {limit.title}",
+                say("Charge limit, {title}", title=limit.title),
                 limit.mass.to("g"),
                 source=f"{limit.by.source}, {limit.by.place}",
                 mark="MEMORY" if limit.unverified else limit.by.mark,
@@ -50,7 +51,7 @@ def refusals(case: Case) -> dict[str, str]:
     """What a nameplate is refused for, beside wrong and missing fields."""
     wanted = {"charge": "a charge", "room_area": "a floor area", "room_height": "a height"}
     return {
-        key: f"Expected {what} above zero."
+        key: say("Expected {what} above zero.", what=what)
         for key, what in wanted.items()
         if (typed := case.step("nameplate").reading(key)) is not None and typed.value <= 0
     }

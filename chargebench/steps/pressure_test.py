@@ -11,6 +11,7 @@ from chargebench.fluids import gas_density, gas_density_ready, saturation
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
 from chargebench.steps.form import NOTHING
 from chargebench.units import YEARLY, Q, Quantity, Reading, System, absolute, brief, digits, gauge
+from chargebench.words import say
 
 # Where the instruments' rows and the form say nothing: coarse values, our own choice.
 GAUGE = Q(0.1, "bar")
@@ -55,7 +56,7 @@ def _beforehand(case: Case) -> tuple[Figure, ...]:
         figures.append(
             Figure(
                 "not-above",
-                f"Not above, design pressure of the {lowest}",
+                say("Not above, design pressure of the {lowest}", lowest=lowest),
                 gauge(sides[lowest], unit, 1),
                 source=f"{cited.source}, {cited.place}",
                 mark=cited.mark,
@@ -95,7 +96,7 @@ def flow_text(flow: FlowRange, system: System) -> str:
     """A flow of which only the order of magnitude is known."""
     unit, label = YEARLY[system]
     low, high = (digits(each.m_as(unit), 2) for each in (flow.lower, flow.upper))
-    return f"{low} to {high} {label}"
+    return say("{low} to {high} {label}", low=low, high=high, label=label)
 
 
 def state(case: Case, when: str) -> State | None:
@@ -170,7 +171,11 @@ def _figures(case: Case, result: PressureTested) -> tuple[Figure, ...]:
     if verdict.smallest_leak is not None:
         leak = verdict.smallest_leak.to("mbar * L / s")
         figures.append(
-            Figure("smallest-leak", "Smallest leak it could see", f"{leak.m:.2g} mbar L/s")
+            Figure(
+                "smallest-leak",
+                "Smallest leak it could see",
+                say("{leak:.2g} mbar L/s", leak=leak.m),
+            )
         )
         figures += _seen(case, result)
     least = case.rule_set.pressure_test.hold_at_least
@@ -193,7 +198,9 @@ def _seen(case: Case, result: PressureTested) -> list[Figure]:
     if result.seen is None:
         return []
     assert case.refrigerant is not None
-    label = f"The same as {case.refrigerant.name}, an order of magnitude"
+    label = say(
+        "The same as {refrigerant}, an order of magnitude", refrigerant=case.refrigerant.name
+    )
     figures = [
         Figure("smallest-loss", label, flow_text(result.seen, case.units), source="LEAKFLOW")
     ]
@@ -208,7 +215,9 @@ def _seen(case: Case, result: PressureTested) -> list[Figure]:
         volume=result.volume,
         leak=leak * share,
     )
-    figures.append(Figure("time-needed", f"Hold to see {case.shown(wanted)}", hold))
+    figures.append(
+        Figure("time-needed", say("Hold to see {wanted}", wanted=case.shown(wanted)), hold)
+    )
     assert result.hold is not None
     still = hold - result.hold
     if still.m_as("min") > 0:
@@ -221,17 +230,29 @@ def _sentences(case: Case, result: PressureTested) -> tuple[str, ...]:
     drop, doubt = verdict.drop.to("kPa"), verdict.expanded_uncertainty.to("kPa")
     says = [
         (
-            f"Pressure test: {verdict.word}; {case.shown(drop)} beyond what temperature "
-            f"explains, ±{case.shown(doubt)}."
+            say(
+                "Pressure test: {verdict}; {drop} beyond what temperature explains, ±{doubt}.",
+                verdict=verdict.word,
+                drop=case.shown(drop),
+                doubt=case.shown(doubt),
+            )
         )
     ]
     if verdict.smallest_leak is not None:
         leak = verdict.smallest_leak.to("mbar * L / s")
-        says.append(f"A leak below {leak.m:.2g} mbar L/s of nitrogen can not be excluded.")
+        says.append(
+            say("A leak below {leak:.2g} mbar L/s of nitrogen can not be excluded.", leak=leak.m)
+        )
     least = case.rule_set.pressure_test.hold_at_least.quantity
     if result.hold is not None and result.hold < least:
         more = math.ceil((least - result.hold).m_as("min") - 1e-9)
-        says.append(f"Hold {more} more minutes: the rule set wants {brief(least, case.units)}.")
+        says.append(
+            say(
+                "Hold {more} more minutes: the rule set wants {least}.",
+                more=more,
+                least=brief(least, case.units),
+            )
+        )
     if verdict.ideal:
         says.append("Worked out by the ideal gas law; its error is in the doubt.")
     return tuple(says)

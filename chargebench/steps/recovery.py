@@ -10,6 +10,7 @@ from chargebench.steps.evacuation import presumed_lost
 from chargebench.steps.fill import net_uncertainty_mg, overfull, unfillable
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.units import Quantity, from_mg
+from chargebench.words import say
 
 RECOVERED = "recovered"
 RELEASED = "released where the law allows"
@@ -177,12 +178,19 @@ def _required(result: Recovered) -> list[Figure]:
 
 
 def _sentences(case: Case, result: Recovered) -> tuple[str, ...]:
-    says = [f"Recovered {case.shown(from_mg(result.taken_mg))}."] if result.taken_mg else []
+    says = (
+        [say("Recovered {mass}.", mass=case.shown(from_mg(result.taken_mg)))]
+        if result.taken_mg
+        else []
+    )
     missing = result.missing_mg
     if missing is not None and missing > result.doubt_mg:
         says.append(
-            f"{case.shown(from_mg(missing))} short of the nameplate: it had leaked, was never "
-            "charged right, or is still in oil and hoses."
+            say(
+                "{missing} short of the nameplate: it had leaked, was never charged right, "
+                "or is still in oil and hoses.",
+                missing=case.shown(from_mg(missing)),
+            )
         )
     return tuple(says)
 

@@ -18,6 +18,7 @@ from chargebench.units import (
     air_pressure_at,
     show,
 )
+from chargebench.words import say
 
 ROWS_MOST = 400
 CHART_POINTS = 90
@@ -143,7 +144,13 @@ def _asked(
         raise ReadingRefused("Expected a step above zero, and a range from low to high.")
     count = math.floor((last - first) / step + 1e-9) + 1
     if count > ROWS_MOST:
-        raise ReadingRefused(f"Expected a step that gives at most {ROWS_MOST} rows; got {count}.")
+        raise ReadingRefused(
+            say(
+                "Expected a step that gives at most {rows_most} rows; got {count}.",
+                rows_most=ROWS_MOST,
+                count=count,
+            )
+        )
     return [scale.base(first + step * place) for place in range(count)]
 
 
@@ -207,11 +214,23 @@ def _chart(
 
 def _heads(by: str, temperature: str, pressure: str, density: str) -> tuple[str, ...]:
     first = (
-        (f"Pressure [{pressure}]", f"Bubble [{temperature}]", f"Dew [{temperature}]")
+        (
+            say("Pressure [{pressure}]", pressure=pressure),
+            say("Bubble [{temperature}]", temperature=temperature),
+            say("Dew [{temperature}]", temperature=temperature),
+        )
         if by == BY_PRESSURE
-        else (f"Temperature [{temperature}]", f"Bubble [{pressure}]", f"Dew [{pressure}]")
+        else (
+            say("Temperature [{temperature}]", temperature=temperature),
+            say("Bubble [{pressure}]", pressure=pressure),
+            say("Dew [{pressure}]", pressure=pressure),
+        )
     )
-    return (*first, f"Liquid [{density}]", f"Vapour [{density}]")
+    return (
+        *first,
+        say("Liquid [{density}]", density=density),
+        say("Vapour [{density}]", density=density),
+    )
 
 
 def _row(by: str, point: Point, pressure: Scale) -> tuple[str, ...]:
@@ -246,8 +265,20 @@ def _number(value: float, places: int) -> str:
 def _says(curve: Saturation, left_out: int, temperature: Scale, pressure: Scale) -> tuple[str, ...]:
     says: list[str] = []
     if pressure.gauge:
-        says.append(f"Gauge pressures where the air has {show(Q(pressure.zero, 'Pa'), 'hPa', 1)}.")
+        says.append(
+            say(
+                "Gauge pressures where the air has {zero}.",
+                zero=show(Q(pressure.zero, "Pa"), "hPa", 1),
+            )
+        )
     if left_out:
         low, high = (show(each, temperature.unit, 1) for each in curve.domain)
-        says.append(f"The curves hold from {low} to {high}; {left_out} rows outside are left out.")
+        says.append(
+            say(
+                "The curves hold from {low} to {high}; {left_out} rows outside are left out.",
+                low=low,
+                high=high,
+                left_out=left_out,
+            )
+        )
     return tuple(says)

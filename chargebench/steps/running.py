@@ -22,6 +22,7 @@ from chargebench.steps import hose_cost, maker
 from chargebench.steps.case import NOT_WORKED, Case, Cell, Figure, Table, Worked
 from chargebench.steps.form import Answers
 from chargebench.units import Q, Quantity
+from chargebench.words import say
 
 LABELS = {
     "superheat": "Superheat",
@@ -188,8 +189,8 @@ def _figures(case: Case, step: str, result: Ran) -> tuple[Figure, ...]:
     figures += [
         Figure(
             f"evidence-{number}",
-            f"{each.hypothesis}: {each.says}",
-            f"{each.reading}. {each.reason}",
+            say("{hypothesis}: {says}", hypothesis=each.hypothesis, says=each.says),
+            say("{reading}. {reason}", reading=each.reading, reason=each.reason),
         )
         for number, each in enumerate(result.evidence)
         if each.says is not Says.NOTHING
@@ -207,7 +208,10 @@ def _evidence_table(result: Ran) -> tuple[Table, ...]:
         (
             Cell(str(fault)),
             *(
-                Cell(str(each.says), why=f"{each.reading}. {each.reason}")
+                Cell(
+                    str(each.says),
+                    why=say("{reading}. {reason}", reading=each.reading, reason=each.reason),
+                )
                 for told in readings_told
                 if (each := found[fault, told])
             ),
@@ -223,14 +227,21 @@ def _short(told: str) -> str:
     bare = told.partition(" (")[0]
     measure = max((each for each in Measure if bare.startswith(each)), key=len)
     state = bare.removeprefix(measure).rpartition(", ")[2].removeprefix(":").strip()
-    return f"{_SHORT.get(measure, str(measure))}: {state}"
+    return say("{measure}: {state}", measure=_SHORT.get(measure, str(measure)), state=state)
 
 
 def _sentences(case: Case, step: str, result: Ran) -> tuple[str, ...]:
     says: list[str] = []
     if result.next is not None:
         hose = " It needs a hose." if result.next.needs_hose else ""
-        says.append(f"Next: {result.next.measure}. {result.next.reason}{hose}")
+        says.append(
+            say(
+                "Next: {measure}. {reason}{hose}",
+                measure=result.next.measure,
+                reason=result.next.reason,
+                hose=hose,
+            )
+        )
     if case.equipment.yes("factory_sealed"):
         says.append(
             "Readings can not settle the charge of a critically charged sealed system; recovering "

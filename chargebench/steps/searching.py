@@ -7,6 +7,7 @@ from chargebench.calc.leak_search import Coverage, DetectorCheck, EquipmentKind
 from chargebench.errors import ChargebenchError
 from chargebench.steps import losing
 from chargebench.steps.case import NOT_WORKED, Case, Figure, Worked
+from chargebench.words import say
 
 _KINDS = {
     "split system": EquipmentKind.SPLIT,
@@ -45,7 +46,7 @@ def work_out(case: Case) -> Worked:
     )
     done, listed = len(coverage.done), len(coverage.done) + len(coverage.left)
     figures = (
-        Figure("coverage", "Places searched", f"{done} of {listed}"),
+        Figure("coverage", "Places searched", say("{done} of {listed}", done=done, listed=listed)),
         Figure("detector", "A search without a find", str(check.word)),
         Figure("leaks", "Leaks found", str(len(leaks))),
     )
@@ -73,11 +74,12 @@ def _advice(case: Case) -> tuple[str, ...]:
         wind=answers.text("wind") in ("draught", "windy"),
         system=case.units,
     )
-    return tuple(f"{each.advice} {each.reason}" for each in found)
+    return tuple(say("{advice} {reason}", advice=each.advice, reason=each.reason) for each in found)
 
 
 def components(case: Case) -> tuple[tuple[str, str], ...]:
     """Key and name of the places to search, with what to mind at each."""
     return tuple(
-        (each.key, f"{each.label} ({each.hint})") for each in leak_search.components(kind(case))
+        (each.key, say("{label} ({hint})", label=each.label, hint=each.hint))
+        for each in leak_search.components(kind(case))
     )

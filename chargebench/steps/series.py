@@ -12,6 +12,7 @@ from chargebench.errors import ReadingRefused, SeriesRefused
 from chargebench.steps.form import LINES_MOST, TypedLine
 from chargebench.units import RULES, Kind, Reading, read
 from chargebench.units.tables import fold
+from chargebench.words import say
 
 BYTES_MOST = 1_000_000
 _NUMBER_FIRST = re.compile(r"[+\-\u2212]?\s*[.,]?\d")
@@ -36,12 +37,19 @@ def lines_from_file(
         size = path.stat().st_size
         if size > BYTES_MOST:
             raise SeriesRefused(
-                f"{path.name} has {size / 1e6:.1f} MB; expected a text file of two columns, "
-                f"at most {BYTES_MOST / 1e6:g} MB."
+                say(
+                    "{file} has {size:.1f} MB; expected a text file of two columns, at most "
+                    "{bytes_most:g} MB.",
+                    file=path.name,
+                    size=size / 1e6,
+                    bytes_most=BYTES_MOST / 1e6,
+                )
             )
         raw = path.read_bytes()
     except OSError as trouble:
-        raise SeriesRefused(f"{path.name} can not be read: {trouble.strerror}.") from None
+        raise SeriesRefused(
+            say("{file} can not be read: {trouble}.", file=path.name, trouble=trouble.strerror)
+        ) from None
     return lines_from_text(_decoded(raw, path.name), kind, third)
 
 
@@ -64,8 +72,11 @@ def lines_from_text(
     mark = next((each for each in "\t;," if each in text), None)
     if mark is None:
         raise SeriesRefused(
-            "Expected two columns, time and reading, parted by tab, semicolon or comma, "
-            f"{_EXAMPLE}."
+            say(
+                "Expected two columns, time and reading, parted by tab, semicolon or "
+                "comma, {example}.",
+                example=_EXAMPLE,
+            )
         )
     kinds = (Kind.DURATION, kind) if third is None else (Kind.DURATION, kind, third)
     heads = [""] * len(kinds)
@@ -80,7 +91,11 @@ def lines_from_text(
         if not any(_NUMBER_FIRST.match(cell) for cell in cells):
             if rows:
                 raise SeriesRefused(
-                    f"Line {number}: expected a time and a reading; got “{line.strip()[:40]}”."
+                    say(
+                        "Line {number}: expected a time and a reading; got “{line}”.",
+                        number=number,
+                        line=line.strip()[:40],
+                    )
                 )
             wide = len(cells) > 2
             for place, cell in enumerate(cells):
@@ -94,11 +109,21 @@ def _typed(
     rows: list[tuple[int, list[str]]], heads: Sequence[str], kinds: Sequence[Kind]
 ) -> tuple[TypedLine, ...]:
     if len(rows) < 2:
-        raise SeriesRefused(f"Expected at least two readings, {_EXAMPLE}; got {len(rows)}.")
+        raise SeriesRefused(
+            say(
+                "Expected at least two readings, {example}; got {rows}.",
+                example=_EXAMPLE,
+                rows=len(rows),
+            )
+        )
     if len(rows) > LINES_MOST:
         raise SeriesRefused(
-            f"Expected at most {LINES_MOST} readings; got {len(rows)}. "
-            "Keep each second or each fifth line."
+            say(
+                "Expected at most {lines_most} readings; got {rows}. Keep each second or "
+                "each fifth line.",
+                lines_most=LINES_MOST,
+                rows=len(rows),
+            )
         )
     time_of = _times(rows[0][1][0])
     lines: list[TypedLine] = []
@@ -110,7 +135,11 @@ def _typed(
         seconds = at.quantity.m_as("s")
         if seconds <= last:
             raise SeriesRefused(
-                f"Line {number}: expected a later time than the line before; got “{time}”."
+                say(
+                    "Line {number}: expected a later time than the line before; got “{time}”.",
+                    number=number,
+                    time=time,
+                )
             )
         last = seconds
         line = {"at": at.text, "reading": reading.text}
@@ -128,12 +157,23 @@ def _cells(number: int, line: str, mark: str, *, most: int) -> list[str]:
     numeric = bool(_NUMBER_FIRST.match(cells[0]))
     if spaced or (mark == "," and len(cells) > most and numeric):
         raise SeriesRefused(
-            f"Line {number}: expected two columns; the comma in “{line.strip()[:40]}” may be a "
-            "decimal mark. Part the columns by semicolon or tab."
+            say(
+                "Line {number}: expected two columns; the comma in “{line}” may be a "
+                "decimal mark. Part the columns by semicolon or tab.",
+                number=number,
+                line=line.strip()[:40],
+            )
         )
     if not 2 <= len(cells) <= most:
         wanted = "two columns, time and reading" if most == 2 else "two or three columns"
-        raise SeriesRefused(f"Line {number}: expected {wanted}; got {len(cells)}.")
+        raise SeriesRefused(
+            say(
+                "Line {number}: expected {wanted}; got {cells}.",
+                number=number,
+                wanted=wanted,
+                cells=len(cells),
+            )
+        )
     return cells
 
 
@@ -155,8 +195,11 @@ def _times(first: str) -> Callable[[int, str], str]:
     """How the time column is read, from its first cell: as spans, or as times of the clock."""
     if _TWO_PARTS.fullmatch(first):
         raise SeriesRefused(
-            f"“{first}” may be minutes and seconds or hours and minutes; write 0:05:30, "
-            "or a unit, as in 5.5 min."
+            say(
+                "“{first}” may be minutes and seconds or hours and minutes; write 0:05:30, "
+                "or a unit, as in 5.5 min.",
+                first=first,
+            )
         )
     if _CLOCK.fullmatch(first) or _DATED.match(first):
         start = _clock_seconds(0, first)
@@ -173,7 +216,11 @@ def _clock_seconds(number: int, text: str) -> float:
         when = datetime.fromisoformat(text)
     except ValueError:
         raise SeriesRefused(
-            f"Line {number}: expected a time like the one in the first line; got “{text[:40]}”."
+            say(
+                "Line {number}: expected a time like the one in the first line; got “{text}”.",
+                number=number,
+                text=text[:40],
+            )
         ) from None
     # Without a zone the wall clock of the logger is taken; only differences are used.
     zero = datetime(2000, 1, 1, tzinfo=when.tzinfo)
@@ -193,14 +240,22 @@ def _reading(number: int, kind: Kind, text: str, unit: str) -> Reading:
     bare = not re.search(r"[^\d\s.,+\-\u2212]", text)
     if bare and not unit and text:
         raise SeriesRefused(
-            f"Line {number}: expected {kind.with_article} with its unit, such as "
-            f"{RULES[kind].example}; got “{text[:40]}”. Write the unit in the cell or in the "
-            "head of the column, as in pressure [micron]."
+            say(
+                "Line {number}: expected {kind} with its unit, such as {example}; "
+                "got “{text}”. Write the unit in the cell or in the head of the column, as "
+                "in pressure [micron].",
+                number=number,
+                kind=kind.with_article,
+                example=RULES[kind].example,
+                text=text[:40],
+            )
         )
     try:
         return read(kind, f"{text} {unit}" if bare else text)
     except ReadingRefused as refusal:
-        raise SeriesRefused(f"Line {number}: {refusal}") from None
+        raise SeriesRefused(
+            say("Line {number}: {refusal}", number=number, refusal=str(refusal))
+        ) from None
 
 
 def _decoded(raw: bytes, name: str) -> str:
@@ -214,5 +269,7 @@ def _decoded(raw: bytes, name: str) -> str:
     else:
         text = raw.decode("cp1252", errors="replace")
     if "\0" in text:
-        raise SeriesRefused(f"{name} is not text; expected two columns, {_EXAMPLE}.")
+        raise SeriesRefused(
+            say("{name} is not text; expected two columns, {example}.", name=name, example=_EXAMPLE)
+        )
     return text

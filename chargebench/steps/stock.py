@@ -17,6 +17,11 @@ from chargebench.steps.fill import (
 from chargebench.steps.fill import overfull as over_limit
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.units import Quantity, Reading, System, from_mg, mg, shown
+from chargebench.words import say
+
+_NOT_DECANTED = "Expected {wanted} after than before; nothing was decanted."
+_NO_TARE = "Expected a tare in the register for {cylinder}; enter it first."
+_BELOW_TARE = "This is less than the tare of {cylinder}; check cylinder and scale."
 
 KINDS = {"receive": "received", "weigh": "weighed", "decant": "decanted", "return": "returned"}
 
@@ -137,7 +142,9 @@ def work_out(act: str, answers: Answers, shelf: Shelf) -> Worked:
         cylinder = answers.text(key)
         if cylinder in shelf.cylinders:
             left = from_mg(shelf.held_mg(cylinder) + sign * moved)
-            figures.append(Figure(f"left-{key}", f"Then in {cylinder}", left))
+            figures.append(
+                Figure(f"left-{key}", say("Then in {cylinder}", cylinder=cylinder), left)
+            )
     return Worked(tuple(figures), (), moved)
 
 
@@ -157,9 +164,11 @@ def _weighed(found: Weighing, units: System) -> Worked:
         Figure("of-scale", "Of that limit the scale", from_mg(found.scale_mg)),
         Figure("of-ledger", "and the ledger, in quadrature", from_mg(found.ledger_mg)),
     )
-    says = (
-        f"{found.cylinder} holds {shown(from_mg(found.found_mg), units)}; the ledger has "
-        f"{shown(from_mg(found.expected_mg), units)}."
+    says = say(
+        "{cylinder} holds {found}; the ledger has {expected}.",
+        cylinder=found.cylinder,
+        found=shown(from_mg(found.found_mg), units),
+        expected=shown(from_mg(found.expected_mg), units),
     )
     return Worked(figures, (says,), found)
 
@@ -170,10 +179,12 @@ def refusals(act: str, answers: Answers, shelf: Shelf) -> dict[str, str]:
     for key in ("cylinder", "source", "target"):
         cylinder = answers.text(key)
         if cylinder and cylinder not in shelf.cylinders:
-            fields[key] = f"Expected a cylinder of the register; got “{cylinder}”."
+            fields[key] = say(
+                "Expected a cylinder of the register; got “{cylinder}”.", cylinder=cylinder
+            )
     scale = answers.text("scale")
     if scale and scale not in shelf.instruments:
-        fields["scale"] = f"Expected a scale of the register; got “{scale}”."
+        fields["scale"] = say("Expected a scale of the register; got “{scale}”.", scale=scale)
     if fields:
         return fields
     if act == "decant":
@@ -192,20 +203,20 @@ def _decant_refusals(answers: Answers, shelf: Shelf) -> dict[str, str]:
     moved = moved_mg("decant", answers)
     if moved is not None and moved <= 0:
         wanted = "less" if answers.text("weighed") == "from" else "more"
-        return {"after": f"Expected {wanted} after than before; nothing was decanted."}
+        return {"after": say(_NOT_DECANTED, wanted=wanted)}
     if len(shelf.contents_mg.get(source, {})) > 1:
-        return {"source": f"{source} holds a mixture; it can only be returned."}
+        return {"source": say("{source} holds a mixture; it can only be returned.", source=source)}
     return {}
 
 
 def _weigh_refusals(answers: Answers, shelf: Shelf) -> dict[str, str]:
     cylinder = answers.text("cylinder")
     if tare_mg(shelf.cylinder(cylinder)) is None:
-        return {"cylinder": f"Expected a tare in the register for {cylinder}; enter it first."}
+        return {"cylinder": say(_NO_TARE, cylinder=cylinder)}
     found = weighing(answers, shelf)
     assert found is not None
     if found.found_mg < -found.tolerance_mg:
-        return {"gross": f"This is less than the tare of {cylinder}; check cylinder and scale."}
+        return {"gross": say(_BELOW_TARE, cylinder=cylinder)}
     if answers.yes("accept") and found.beyond and not answers.text("reason"):
         return {"reason": "Expected the reason of the difference that is to be booked."}
     return {}

@@ -13,6 +13,7 @@ from chargebench.steps.form import TypedLine, answer
 from chargebench.steps.forms.stock import WEIGH
 from chargebench.steps.stock import Shelf, Weighing
 from chargebench.units import System, from_mg, shown
+from chargebench.words import joined, say
 
 KIND = "stock-take"
 
@@ -67,8 +68,12 @@ class StockTake:
     @property
     def sentence(self) -> str:
         """How it stands, in one line."""
-        parts = [f"{len(found)} {word}" for word in Word if (found := self.of(word))]
-        return ", ".join(parts) or "no cylinders"
+        parts = [
+            say("{count} {word}", count=len(found), word=word)
+            for word in Word
+            if (found := self.of(word))
+        ]
+        return joined(", ", parts) or "no cylinders"
 
 
 def named(text: str) -> tuple[str, str]:
@@ -122,7 +127,7 @@ def _counted(line: TypedLine, scale: str, shelf: Shelf) -> Counted:
     says = answers.refusals.get("gross", "")
     weighing = stock.weighing(answers, shelf)
     if not says and gross and scale in shelf.instruments:
-        says = " ".join(stock.refusals("weigh", answers, shelf).values())
+        says = joined(" ", stock.refusals("weigh", answers, shelf).values())
     if weighing is None:
         return Counted(cylinder, Word.UNREAD, kind, gross, says=says or "Expected its weight.")
     word = Word.DIFFERS if weighing.beyond else Word.AGREES
@@ -144,15 +149,19 @@ def _other(cylinder: str, registered: str, on_label: str, shelf: Shelf) -> str:
 
 def said(found: StockTake, units: System) -> list[str]:
     """What the summarising entry says, a sentence each."""
-    sentences = [f"Stock-take: {found.sentence}."]
+    sentences = [say("Stock-take: {sentence}.", sentence=found.sentence)]
     for word in (Word.OTHER, Word.STRANGE, Word.OPEN):
         if named_so := found.of(word):
             ids = ", ".join(line.cylinder for line in named_so)
-            sentences.append(f"{word.capitalize()}: {ids}.")
+            sentences.append(say("{word}: {ids}.", word=word.capitalize(), ids=ids))
     sentences += [
-        f"{line.cylinder}: {shown(from_mg(abs(line.weighing.difference_mg)), units)} "
-        f"{'more' if line.weighing.difference_mg > 0 else 'less'} than the ledger says, "
-        f"{f'booked: {line.reason}' if line.accept else 'not booked'}."
+        say(
+            "{cylinder}: {difference} {more} than the ledger says, {booked}.",
+            cylinder=line.cylinder,
+            difference=shown(from_mg(abs(line.weighing.difference_mg)), units),
+            more="more" if line.weighing.difference_mg > 0 else "less",
+            booked=say("booked: {reason}", reason=line.reason) if line.accept else "not booked",
+        )
         for line in found.of(Word.DIFFERS)
         if line.weighing is not None
     ]

@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterable, Mapping
 
 from chargebench.steps.form import Asks, Field, Typed, TypedLine
+from chargebench.words import joined, say
 
 AsTyped = dict[str, str | list[dict[str, str]]]
 KEY = "taken"
@@ -75,7 +76,13 @@ def words(typed: Typed) -> str:
     found: dict[str, int] = {}
     for source in sources(typed).values():
         found[source] = found.get(source, 0) + 1
-    return ", ".join(f"{count} read from {source}" for source, count in found.items())
+    return joined(
+        ", ",
+        (
+            say("{count} read from {source}", count=count, source=source)
+            for source, count in found.items()
+        ),
+    )
 
 
 def of_series(key: str, lines: Iterable[TypedLine], start: int = 0) -> dict[str, str]:

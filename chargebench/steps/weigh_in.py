@@ -12,6 +12,7 @@ from chargebench.steps.fill import COARSE_SCALE
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.steps.weigh_line import Line, line_of
 from chargebench.units import Q, Quantity
+from chargebench.words import say
 
 EVACUATED = "into an evacuated system"
 
@@ -155,7 +156,9 @@ def _figures(case: Case, result: WeighedIn) -> tuple[Figure, ...]:
             )
         )
     figures += [
-        Figure("stop-reading", f"Stop reading, {line.cylinder}", line.stop_shown)
+        Figure(
+            "stop-reading", say("Stop reading, {cylinder}", cylinder=line.cylinder), line.stop_shown
+        )
         for line in result.lines
         if line.stop_reading is not None
     ]
@@ -167,7 +170,7 @@ def _figures(case: Case, result: WeighedIn) -> tuple[Figure, ...]:
     figures += [
         Figure(
             f"budget-{part.name}",
-            f"Doubt from {part.name} (k = 1)",
+            say("Doubt from {part} (k = 1)", part=part.name),
             case.shown(part.standard_uncertainty, finer=1),
             source="JCGM100",
         )
@@ -195,10 +198,11 @@ def _enough(case: Case, verdict: Verdict) -> str:
     if verdict.resolution_enough is None:
         return _finer(case, verdict)
     if verdict.word == "scale too coarse to tell":
-        return f"This scale can not decide. {_finer(case, verdict)}"
-    return (
-        f"This scale decides; one of up to {case.shown(verdict.resolution_enough, finer=1)} "
-        "resolution would, with all other doubt as it is."
+        return say("This scale can not decide. {finer}", finer=_finer(case, verdict))
+    return say(
+        "This scale decides; one of up to {enough} resolution would, "
+        "with all other doubt as it is.",
+        enough=case.shown(verdict.resolution_enough, finer=1),
     )
 
 
@@ -212,8 +216,13 @@ def _sentences(case: Case, result: WeighedIn) -> tuple[str, ...]:
             )
     else:
         says.append(
-            f"In {case.shown(result.charged)} of {case.shown(result.nameplate)}: "
-            f"{result.verdict.word} (±{case.shown(result.budget.expanded)}, k = 2)."
+            say(
+                "In {charged} of {nameplate}: {verdict} (±{expanded}, k = 2).",
+                charged=case.shown(result.charged),
+                nameplate=case.shown(result.nameplate),
+                verdict=result.verdict.word,
+                expanded=case.shown(result.budget.expanded),
+            )
         )
         if result.verdict.word == "scale too coarse to tell":
             says.append(_finer(case, result.verdict))
@@ -221,11 +230,20 @@ def _sentences(case: Case, result: WeighedIn) -> tuple[str, ...]:
     way = charge.withdraw_as(case.refrigerant.kind)
     drawn = {line.text("drawn_as") for line in case.step("weigh_in").lines("lines")}
     if way.phase == "liquid" and "vapour" in drawn:
-        says.append(f"Draw {case.refrigerant.name} as liquid. {way.reason}")
+        says.append(
+            say(
+                "Draw {refrigerant} as liquid. {reason}",
+                refrigerant=case.refrigerant.name,
+                reason=way.reason,
+            )
+        )
     return tuple(says)
 
 
 def _finer(case: Case, verdict: Verdict) -> str:
     if verdict.resolution_enough is None:
         return "No finer scale alone would decide: repeatability, gain or hose doubt are too large."
-    return f"A scale of {case.shown(verdict.resolution_enough)} resolution would decide."
+    return say(
+        "A scale of {enough} resolution would decide.",
+        enough=case.shown(verdict.resolution_enough),
+    )

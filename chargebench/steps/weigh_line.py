@@ -11,6 +11,7 @@ from chargebench.steps.case import Case
 from chargebench.steps.fill import COARSE_SCALE
 from chargebench.steps.form import NOTHING, Answers
 from chargebench.units import Q, Quantity, absolute, show
+from chargebench.words import say
 
 NO_HOSE = "no hose, closed at the equipment"
 ROOM = Q(20, "degC")  # hose temperature where none is typed; said in the figures
@@ -156,4 +157,6 @@ def _line_refusals(case: Case, answers: Answers) -> list[tuple[str, str]]:
 
 def _nothing_charged(line: Line) -> str:
     wanted = "more" if line.reading.arrangement is Arrangement.EQUIPMENT else "less"
-    return f"Expected {wanted} at the end than at the start; nothing was charged."
+    return say(
+        "Expected {wanted} at the end than at the start; nothing was charged.", wanted=wanted
+    )

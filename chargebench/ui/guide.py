@@ -51,11 +51,11 @@ def page_for(area: str, step: str = "") -> str:
 class _Text(QTextBrowser):
     """A page of the guide; its pictures are never wider than there is room."""
 
-    def loadResource(self, kind: int, name: QUrl) -> object:  # noqa: N802 - Qt's name
+    def loadResource(self, kind: int, name: QUrl | str) -> object:  # noqa: N802 - Qt's name
         """Make a picture that is too wide as wide as the page."""
         found = super().loadResource(kind, name)
         if kind == QTextDocument.ResourceType.ImageResource.value:
-            image = QImage(self.searchPaths()[0] + "/" + name.path())
+            image = QImage(self.searchPaths()[0] + "/" + QUrl(name).path())
             room = max(self.viewport().width() - 2 * theme.em(), theme.em() * 8)
             if image.width() > room:
                 return image.scaledToWidth(room, Qt.TransformationMode.SmoothTransformation)

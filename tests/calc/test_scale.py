@@ -12,7 +12,7 @@ from chargebench.calc.scale import (
     ledger_uncertainty,
     net_uncertainty,
 )
-from chargebench.units import Q
+from chargebench.units import Q, Quantity
 
 GRAMS = st.floats(0, 1e5)
 
@@ -100,7 +100,7 @@ def test_that_the_unit_of_the_scale_does_not_matter(step: float) -> None:
 
 # JCGM 100, 5.1.2 by hand: 3, 4 and 12 g in quadrature are 13 g, twice that expanded.
 def test_that_the_doubts_of_a_ledger_add_in_quadrature_and_are_doubled() -> None:
-    parts = [Q(3, "g"), Q(0.004, "kg"), Q(12, "g")]
+    parts: list[Quantity] = [Q(3, "g"), Q(0.004, "kg"), Q(12, "g")]
     assert ledger_uncertainty(parts).m_as("g") == pytest.approx(26)
     assert ledger_uncertainty([]).m_as("g") == 0
 

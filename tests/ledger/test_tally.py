@@ -3,6 +3,7 @@
 from collections import defaultdict
 from datetime import UTC, datetime, timedelta, timezone
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -60,8 +61,9 @@ def test_that_totals_of_any_period_are_those_of_its_lines(
                 ledger.reverse(entry.id, "P. Ruiz", NOON, "mistyped", may_overdraw_mg=far)
         until = since + timedelta(hours=hours)
         for filters in (Filters(), Filters(by=BY), Filters(refrigerant="R22")):
-            for period in ((None, None), (since, None), (None, until), (since, until)):
-                assert ledger.usage_totals(*period, filters) == by_hand(ledger, *period, filters)
+            for start, end in ((None, None), (since, None), (None, until), (since, until)):
+                told = ledger.usage_totals(start, end, filters)
+                assert told == by_hand(ledger, start, end, filters)
         assert ledger.verify().problems == ()
 
 
@@ -106,11 +108,12 @@ def test_that_what_is_taken_in_counts_on_its_own_day(tmp_path: Path) -> None:
 
 def test_that_closed_jobs_with_flags_are_found_as_last_closed(shop: Ledger) -> None:
     books.register(shop)
-    raised = {"flags": [{"level": "check"}]}
+    raised: dict[str, Any] = {"flags": [{"level": "check"}]}
     jobs = [books.open_job(shop) for _ in range(4)]
     for job, payload in zip(jobs, ({"flags": []}, raised, raised, raised), strict=True):
         shop.post(NewEntry("job-closed", BY, NOON, payload, job=job))
-    for job, again in ((jobs[2], {"flags": []}), (jobs[3], None)):
+    closings: list[tuple[str, dict[str, Any] | None]] = [(jobs[2], {"flags": []}), (jobs[3], None)]
+    for job, again in closings:
         shop.post(NewEntry("job-reopened", BY, NOON, {"reason": "wrong end"}, job=job))
         if again:
             shop.post(NewEntry("job-closed", BY, NOON, again, job=job))

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from math import log10
+from typing import Any, cast
 
 import pyqtgraph
 from pytestqt.qtbot import QtBot
@@ -27,6 +28,12 @@ def view() -> DecayView:
     )
 
 
+def drawn(plot: DecayPlot) -> Any:
+    """What pyqtgraph draws, once it is there; it ships no types."""
+    assert plot.chart is not None
+    return cast("Any", plot.chart).plot
+
+
 def test_that_the_plotting_library_waits_until_the_plot_is_seen(qtbot: QtBot) -> None:
     plot = DecayPlot()
     qtbot.addWidget(plot)
@@ -44,12 +51,11 @@ def test_that_readings_are_points_at_their_place_on_a_log_axis(qtbot: QtBot) -> 
     plot.show()
     plot.show_decay(view())
     qtbot.waitUntil(lambda: plot.chart is not None)
-    assert plot.chart is not None
-    items = plot.chart.plot.listDataItems()
+    items = drawn(plot).listDataItems()
     points = next(item for item in items if item.opts["symbol"] == "o")
     assert list(points.getOriginalDataset()[0]) == [0, 5, 10]
     assert list(points.getOriginalDataset()[1]) == [50, 80, 90]
-    low, high = plot.chart.plot.getViewBox().viewRange()[1]
+    low, high = drawn(plot).getViewBox().viewRange()[1]
     assert low < log10(50)
     assert log10(2339) < high
 
@@ -62,8 +68,7 @@ def test_that_letters_of_close_lines_stand_apart_and_right_of_every_reading(qtbo
     close = tuple(Level(name, size) for name, size in (("one", 90.0), ("two", 94.0)))
     plot.show_decay(replace(view(), rules=close))
     qtbot.waitUntil(lambda: plot.chart is not None)
-    assert plot.chart is not None
-    box = plot.chart.plot.getViewBox()
+    box = drawn(plot).getViewBox()
     lines = [each for each in box.addedItems if isinstance(each, pyqtgraph.InfiniteLine)]
     places = [line.label.orthoPos for line in lines]
     first, last = box.viewRange()[0]

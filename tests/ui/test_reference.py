@@ -9,9 +9,9 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from chargebench.desk import Desk
+from chargebench.ui.printing import PrintDialog
 from chargebench.ui.reference import CHART, KNOWN, Reference
 from chargebench.ui.reference_chart import Axis, axes
-from chargebench.ui.printing import PrintDialog
 from chargebench.ui.stock import StockArea
 from chargebench.ui.window import MainWindow
 from tests.hands import CTRL, Hands, focused
