@@ -92,18 +92,29 @@ class Baseline:
 
     def _importing(self, module: Path) -> set[str]:
         """Tests that see what runs as a module is imported: those of it and of who imports it."""
-        name = named(module)
+        names = _called(module)
         found = {
             test
             for path in modules([])
-            if path == module or name in path.read_text("utf-8")
+            if path == module or any(name in path.read_text("utf-8") for name in names)
             for tests in self.of_line.get(str(path), {}).values()
             for test in tests
             if test
         }
         files = {test.split("::")[0] for test in self.seconds}
-        by_name = {file for file in files if name in (ROOT / file).read_text("utf-8")}
+        texts = {file: (ROOT / file).read_text("utf-8") for file in files}
+        by_name = {file for file, text in texts.items() if any(name in text for name in names)}
         return found | {test for test in self.seconds if test.split("::")[0] in by_name}
+
+
+def _called(module: Path) -> tuple[str, ...]:
+    """How an import may call a module: by its name, or by its package if that hands it on."""
+    name = named(module)
+    package, front = name.rpartition(".")[0], module.with_name("__init__.py")
+    if name not in front.read_text("utf-8"):
+        return (name,)
+    above, _, last = package.rpartition(".")
+    return name, package, f"from {above} import {last}"
 
 
 class _Only:
