@@ -112,30 +112,23 @@ def _files() -> Iterator[Path]:
 
 
 def _of_module(tree: ast.Module) -> Iterator[str]:
-    left_out = _docstrings(tree) | _names(tree)
+    left_out, given = _docstrings(tree) | _names(tree), _given(tree)
     for node in ast.walk(tree):
         if not isinstance(node, ast.Constant) or not isinstance(node.value, str):
             continue
-        if id(node) not in left_out and _shown(node.value, templated=id(node) in _given(tree)):
+        if id(node) not in left_out and _shown(node.value, templated=id(node) in given):
             yield node.value
-
-
-_GIVEN: dict[int, set[int]] = {}
 
 
 def _given(tree: ast.Module) -> set[int]:
     """Constants that are said or translated as they stand, also both ways of a condition."""
-    if id(tree) not in _GIVEN:
-        _GIVEN[id(tree)] = {
-            id(part)
-            for node in ast.walk(tree)
-            if isinstance(node, ast.Call)
-            and getattr(node.func, "id", "") in _TEMPLATED
-            and node.args
-            for part in ast.walk(node.args[0])
-            if isinstance(part, ast.Constant)
-        }
-    return _GIVEN[id(tree)]
+    return {
+        id(part)
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") in _TEMPLATED and node.args
+        for part in ast.walk(node.args[0])
+        if isinstance(part, ast.Constant)
+    }
 
 
 def _docstrings(tree: ast.Module) -> set[int]:

@@ -36,6 +36,10 @@
       <translation> bei {coldest}</translation>
     </message>
     <message>
+      <source> Filled all the same: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source> It needs a hose.</source>
       <translation> Dazu braucht es einen Schlauch.</translation>
     </message>
@@ -386,6 +390,10 @@
     <message>
       <source>, and {count} more such pairs</source>
       <translation>, und {count} weitere solche Paare</translation>
+    </message>
+    <message>
+      <source>, at the earliest {earliest}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>, but {would} would have seen a steady one of this size: look for one that opens only running, hot or cold</source>
@@ -972,6 +980,10 @@
       <translation>eine Masse</translation>
     </message>
     <message>
+      <source>a mixture with {held}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>A new bench begins with every entry; name no other bench.</source>
       <translation type="unfinished" />
     </message>
@@ -1109,6 +1121,10 @@
     </message>
     <message>
       <source>A starved coil would boil colder.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>A steady leak was large enough: {figures}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1362,6 +1378,10 @@
     <message>
       <source>Alt+Left</source>
       <translation>Alt+Links</translation>
+    </message>
+    <message>
+      <source>Alt+{place}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>Alt+← jobs</source>
@@ -2084,6 +2104,10 @@
       <translation>Füllung gegen das Meiste für diese Bodenfläche (Form {key})</translation>
     </message>
     <message>
+      <source>Charge limit, {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Charge tolerance</source>
       <translation>Toleranz der Füllmenge</translation>
     </message>
@@ -2788,6 +2812,14 @@
       <translation>Vakuumstandprobe</translation>
     </message>
     <message>
+      <source>Decay test: {verdict}. {reason} {after}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Decay test: {verdict}{firm}. {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>decay-not-tight</source>
       <translation type="unfinished" />
     </message>
@@ -3216,6 +3248,10 @@
       <translation>Einträge geprüft</translation>
     </message>
     <message>
+      <source>Entries of this bench itself ({bench}) came back in a file: its records had been set back to an older copy. {look}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>entries written</source>
       <translation>Einträge geschrieben</translation>
     </message>
@@ -3308,6 +3344,10 @@
       <translation>Eintrag {number} liegt nicht in diesem Zeitraum. Einen längeren wählen, um zu ihm zu gehen.</translation>
     </message>
     <message>
+      <source>Entry {number} of bench {bench}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>entry {number} of bench {bench}</source>
       <translation type="unfinished" />
     </message>
@@ -3329,6 +3369,10 @@
     </message>
     <message>
       <source>Entry {number} or one of its mass lines was changed: what is stored does not give its hash.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Entry {number}, {step}, {when}, {who}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4572,6 +4616,10 @@
       <translation>Noch {minutes} Minuten weiter.</translation>
     </message>
     <message>
+      <source>Go to {other_number}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Goggles and gloves worn; liquid refrigerant freezes skin and eyes.</source>
       <translation>Schutzbrille und Handschuhe getragen; flüssiges Kältemittel erfriert Haut und Augen.</translation>
     </message>
@@ -4617,6 +4665,14 @@
     </message>
     <message>
       <source>gwp</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>GWP {potential:g}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>GWP, 100 years, {which}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4761,6 +4817,10 @@
     </message>
     <message>
       <source>hold</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Hold to see {wanted}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4998,6 +5058,10 @@
     <message>
       <source>in {count}</source>
       <translation>in {count}</translation>
+    </message>
+    <message>
+      <source>in {span}, {due}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>in2|sqin|sq in</source>
@@ -5412,10 +5476,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <source>kg/m³</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>kg/y|kg/a|kg/year</source>
       <translation type="unfinished" />
     </message>
@@ -5565,10 +5625,6 @@
     </message>
     <message>
       <source>lb/ft**3</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>lb/ft³</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6324,6 +6380,10 @@
       <translation>mehr</translation>
     </message>
     <message>
+      <source>More came out than the nameplate holds: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>More than one number in this line could be the reading.</source>
       <translation type="unfinished" />
     </message>
@@ -6412,6 +6472,10 @@
       <translation>Füllmenge des Typenschilds</translation>
     </message>
     <message>
+      <source>nameplate {charge}{also}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Nameplate {nameplate} is over the charge limit of {limit} ({title}) by {over}. Check nameplate and type; local codes decide.</source>
       <translation>Das Typenschild mit {nameplate} liegt um {over} über der Füllgrenze von {limit} ({title}). Typenschild und Bauart prüfen; örtliche Vorschriften entscheiden.</translation>
     </message>
@@ -6429,6 +6493,10 @@
     </message>
     <message>
       <source>near</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Near its limit: {figures}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6708,6 +6776,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>Not above, design pressure of the {lowest}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>not asked for this job now</source>
       <translation>für diesen Auftrag jetzt nicht verlangt</translation>
     </message>
@@ -6924,6 +6996,10 @@
       <translation>In diesem Zeitraum wurde nichts gefüllt und nichts fehlte.</translation>
     </message>
     <message>
+      <source>Nothing was found, but it {check}: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Nothing was put back: this login has no right to that. Ask the shop's owner.</source>
       <translation type="unfinished" />
     </message>
@@ -6978,6 +7054,10 @@
     <message>
       <source>odd</source>
       <translation>ungerade</translation>
+    </message>
+    <message>
+      <source>of bench {bench}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>Of that limit the scale</source>
@@ -7238,6 +7318,10 @@
     <message>
       <source>overdue</source>
       <translation>überfällig</translation>
+    </message>
+    <message>
+      <source>overdue by {span}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>override</source>
@@ -8068,6 +8152,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>Reference: {refrigerant}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Refillable</source>
       <translation>Wiederbefüllbar</translation>
     </message>
@@ -8628,6 +8716,10 @@
       <translation>Waage zu grob für ein Urteil: Abweichung {text} {doubt}</translation>
     </message>
     <message>
+      <source>Scale too coarse to tell: {difference} (±{doubt}) against a tolerance of {tolerance}. Use a finer scale.{finer}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>scale-too-coarse</source>
       <translation type="unfinished" />
     </message>
@@ -8869,10 +8961,6 @@
     </message>
     <message>
       <source>shutting down</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <source>SI</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9712,6 +9800,10 @@
       <translation>Die neueste Sicherung ist noch gleich.</translation>
     </message>
     <message>
+      <source>the number {value:g}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>The passphrase is set.</source>
       <translation>Das Kennwort ist gesetzt.</translation>
     </message>
@@ -10088,6 +10180,10 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>To begin a further bench, {letter}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>To compare with; else equipment of the same make and model.</source>
       <translation>Zum Vergleich; sonst eine Anlage gleicher Marke und gleichen Modells.</translation>
     </message>
@@ -10181,6 +10277,10 @@
     </message>
     <message>
       <source>Too much charge would stand as more subcooling.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Too small for it: {figures}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10590,6 +10690,10 @@
     <message>
       <source>Warning labels and red marks are in place and can be read; replaced where they are not.</source>
       <translation>Warnschilder und rote Markierungen sind angebracht und lesbar; sonst ersetzt.</translation>
+    </message>
+    <message>
+      <source>was due for requalification on {due}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>Watch on before charging.</source>
@@ -11164,6 +11268,10 @@
       <translation>{done} von {count} abgehakt; Leertaste hakt ab</translation>
     </message>
     <message>
+      <source>{done} of {listed}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>{done} of {listed} places were searched. Not searched: {names}.</source>
       <translation>{done} von {listed} Stellen wurden abgesucht. Nicht abgesucht: {names}.</translation>
     </message>
@@ -11173,6 +11281,10 @@
     </message>
     <message>
       <source>{entries} entries were read{taken} and are in {path}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{entry} belongs to job {job}, which was closed meanwhile. It is recorded, but was not in sight when the job was closed. {look}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11256,6 +11368,10 @@
       <translation>{leak}; noch {minutes} Minuten weiter.</translation>
     </message>
     <message>
+      <source>{least} to {most}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>{limit} to fill</source>
       <translation>{limit} füllbar</translation>
     </message>
@@ -11273,6 +11389,10 @@
     </message>
     <message>
       <source>{lost} entries, the last recorded {last}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{low} to {high} {label}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11436,6 +11556,10 @@
       <translation>{path} wurde schon übernommen; nichts wurde noch einmal aufgezeichnet.</translation>
     </message>
     <message>
+      <source>{path}, line {line}, {dotted}: {why}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>{path}: can not be read as a text file.</source>
       <translation type="unfinished" />
     </message>
@@ -11528,12 +11652,20 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <source>{refrigerant} went into cylinder {thing} at bench {bench}, and another refrigerant at another bench. Do not use it until it is known what is in it. {look}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>{refrigerant}: from {first:.4g} at {first_2:g} {label} to {last:.4g} {label_2} at {last_2:g} {label}.</source>
       <translation>{refrigerant}: von {first:.4g} bei {first_2:g} {label} bis {last:.4g} {label_2} bei {last_2:g} {label}.</translation>
     </message>
     <message>
       <source>{refrigerant}: saturation</source>
       <translation>{refrigerant}: Sättigung</translation>
+    </message>
+    <message>
+      <source>{register} {row} was changed here and at bench {bench} ({differ}). The words {stands} stand, for they are the later ones. {look}</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>{row_id} is in the register already; choose another id.</source>
