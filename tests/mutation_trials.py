@@ -1,7 +1,7 @@
 """How a mutant is tried: in a forked process, on the tests that run its line, until one fails.
 
 Warm: all tests stand collected, and the changed functions are given their new code; quick, but
-blind to what was worked out at collecting. What survives is tried cold: its module is imported anew.
+blind to what was worked out at collecting. What survives is tried cold, its module imported anew.
 """
 
 import contextlib
