@@ -245,7 +245,7 @@
     </message>
     <message>
       <source>&amp;New {kind}</source>
-      <translation type="unfinished" />
+      <translation>&amp;Neu: {kind}</translation>
     </message>
     <message>
       <source>&amp;Passphrase…</source>
@@ -409,7 +409,7 @@
     </message>
     <message>
       <source>, last {reading} after {at}</source>
-      <translation type="unfinished" />
+      <translation>, zuletzt {reading} nach {at}</translation>
     </message>
     <message>
       <source>, last {text} after {minutes:g} min</source>
@@ -1825,7 +1825,7 @@
     </message>
     <message>
       <source>booked: {reason}</source>
-      <translation type="unfinished" />
+      <translation>gebucht: {reason}</translation>
     </message>
     <message>
       <source>border</source>
@@ -3373,7 +3373,7 @@
     </message>
     <message>
       <source>Entry {number}, {step}, {when}, {who}</source>
-      <translation type="unfinished" />
+      <translation>Eintrag {number}, {step}, {when}, {who}</translation>
     </message>
     <message>
       <source>Entry {standing_number} already stands under this id with other content; nothing was recorded. Record a correction instead.</source>
@@ -4253,7 +4253,7 @@
     </message>
     <message>
       <source>file {path}</source>
-      <translation type="unfinished" />
+      <translation>Datei {path}</translation>
     </message>
     <message>
       <source>fill</source>
@@ -4617,7 +4617,7 @@
     </message>
     <message>
       <source>Go to {other_number}</source>
-      <translation type="unfinished" />
+      <translation>Zu {other_number}</translation>
     </message>
     <message>
       <source>Goggles and gloves worn; liquid refrigerant freezes skin and eyes.</source>
@@ -5061,7 +5061,7 @@
     </message>
     <message>
       <source>in {span}, {due}</source>
-      <translation type="unfinished" />
+      <translation>in {span}, {due}</translation>
     </message>
     <message>
       <source>in2|sqin|sq in</source>
@@ -6481,7 +6481,7 @@
     </message>
     <message>
       <source>nameplate {view}</source>
-      <translation type="unfinished" />
+      <translation>Typenschild {view}</translation>
     </message>
     <message>
       <source>nameplate-differs</source>
@@ -6549,7 +6549,7 @@
     </message>
     <message>
       <source>Next reading in {clock}</source>
-      <translation type="unfinished" />
+      <translation>Nächste Ablesung in {clock}</translation>
     </message>
     <message>
       <source>Next step</source>
@@ -7321,7 +7321,7 @@
     </message>
     <message>
       <source>overdue by {span}</source>
-      <translation type="unfinished" />
+      <translation>überfällig seit {span}</translation>
     </message>
     <message>
       <source>override</source>
@@ -7929,7 +7929,7 @@
     </message>
     <message>
       <source>Read the gauge now: {clock}</source>
-      <translation type="unfinished" />
+      <translation>Jetzt ablesen: {clock}</translation>
     </message>
     <message>
       <source>Read the pressure first.</source>
@@ -8153,7 +8153,7 @@
     </message>
     <message>
       <source>Reference: {refrigerant}</source>
-      <translation type="unfinished" />
+      <translation>Stoffwerte: {refrigerant}</translation>
     </message>
     <message>
       <source>Refillable</source>
@@ -9469,7 +9469,7 @@
     </message>
     <message>
       <source>tallest bar {most}</source>
-      <translation type="unfinished" />
+      <translation>höchster Balken {most}</translation>
     </message>
     <message>
       <source>tapped</source>
@@ -9545,7 +9545,7 @@
     </message>
     <message>
       <source>temperature, {label}</source>
-      <translation type="unfinished" />
+      <translation>Temperatur, {label}</translation>
     </message>
     <message>
       <source>template</source>
@@ -10181,7 +10181,7 @@
     </message>
     <message>
       <source>To begin a further bench, {letter}</source>
-      <translation type="unfinished" />
+      <translation>Zum Beginn einer weiteren Werkbank, {letter}</translation>
     </message>
     <message>
       <source>To compare with; else equipment of the same make and model.</source>
@@ -10773,7 +10773,7 @@
     </message>
     <message>
       <source>What fits in {register}</source>
-      <translation type="unfinished" />
+      <translation>Was passt in {register}</translation>
     </message>
     <message>
       <source>What is known</source>
@@ -11649,7 +11649,7 @@
     </message>
     <message>
       <source>{refrigerant} into {name}</source>
-      <translation type="unfinished" />
+      <translation>{refrigerant} in {name}</translation>
     </message>
     <message>
       <source>{refrigerant} went into cylinder {thing} at bench {bench}, and another refrigerant at another bench. Do not use it until it is known what is in it. {look}</source>
