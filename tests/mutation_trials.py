@@ -1,7 +1,8 @@
 """How a mutant is tried: in a forked process, on the tests that run its line, until one fails.
 
-Warm: all tests stand collected, and the changed functions are given their new code; quick, but
-blind to what was worked out at collecting. What survives is tried cold, its module imported anew.
+Warm: all tests stand collected, and the functions the change is in are given their new code; quick,
+but blind to what was worked out while the tests were collected. What survives is tried cold: the
+module is imported anew with the change in it, and the tests that see it are collected again.
 """
 
 import contextlib
@@ -29,7 +30,8 @@ import pytest
 
 from tests.mutants import Mutant
 
-ROOT, MUTATED = Path(__file__).resolve().parents[1], ("calc", "rules")
+ROOT = Path(__file__).resolve().parents[1]
+MUTATED = ("calc", "rules")
 TESTS = ("tests/calc", "tests/rules", "tests/outside", "tests/units")
 # Simulations, slow and made to be tolerant; without them the score can only be lower.
 LEFT_OUT = ROOT / "tests/calc/test_decay_hit_rates.py"
@@ -99,10 +101,8 @@ class Baseline:
             for test in tests
             if test
         }
-        files = {test.split("::")[0] for test in self.seconds}
-        texts = {file: (ROOT / file).read_text("utf-8") for file in files}
-        by_name = {file for file, text in texts.items() if any(name in text for name in names)}
-        return found | {test for test in self.seconds if test.split("::")[0] in by_name}
+        texts = {test: (ROOT / test.split("::")[0]).read_text("utf-8") for test in self.seconds}
+        return found | {test for test in texts if any(name in texts[test] for name in names)}
 
 
 def _called(module: Path) -> tuple[str, ...]:

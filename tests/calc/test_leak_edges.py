@@ -120,6 +120,7 @@ def test_that_a_plan_may_be_carried_out_on_its_own_day() -> None:
     made = Paper(MADE, date(2026, 1, 20), 5)
     end = owed(papers=(made,))[CARRIED_OUT]
     assert (end.entries, end.done_on, end.start) == ((5,), None, date(2026, 1, 20))
+    assert end.how == ""
     same_day = owed(papers=(made, Paper(CARRIED_OUT, date(2026, 1, 20), 6)))[CARRIED_OUT]
     assert (same_day.done_on, same_day.how) == (date(2026, 1, 20), "carried out")
     unsigned = owed(papers=(Paper(MADE, date(2026, 1, 20)),))[CARRIED_OUT]

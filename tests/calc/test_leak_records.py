@@ -34,9 +34,9 @@ APRIL, MAY, JUNE = date(2026, 4, 1), date(2026, 5, 1), date(2026, 6, 1)
 
 # 82.152 (seasonal variance): no more than was removed, within 12 months.
 def test_that_only_what_is_called_seasonal_is_put_back() -> None:
-    assert put_back([kg(APRIL, 3, ""), kg(MAY, 4)], [OUT]) == [
+    assert put_back([kg(APRIL, 3, ""), kg(MAY, 8)], [OUT]) == [
         (APRIL, 3000, ""),
-        (MAY, 4000, SEASONAL),
+        (MAY, 8000, SEASONAL),
     ]
 
 
