@@ -68,7 +68,7 @@ def _label(label: QLabel) -> Iterator[str]:
     room = label.contentsRect()
     if label.wordWrap():
         yield from _less(words, label.heightForWidth(label.width()), label.height(), "height")
-        longest = max(words.split(), key=len, default="")
+        longest = max(words.replace("\u200b", " ").split(), key=len, default="")
         yield from _less(longest, _wide(label, longest), room.width())
         return
     plain = words.replace("&", "") if label.buddy() else words

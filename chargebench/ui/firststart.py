@@ -1,5 +1,6 @@
 """First start: make a shop on one page, or look at the sample."""
 
+import os
 from collections.abc import Mapping
 from dataclasses import replace
 from pathlib import Path
@@ -33,7 +34,7 @@ _LABELS = {"name": "Your name", "certificate": "Your certificate number"}
 _BEGIN: dict[str, str] = {
     "units": "SI",
     "rule_set": "generic",
-    say("{person}role", person=_PERSON): "shop",
+    f"{_PERSON}role": "shop",
 }
 _LATER = ("passphrases", "shift", "idle")  # the shop's page asks, once there are people
 _MAKE_SAYS = "One page: the shop's name, units, rule set, your name and certificate."
@@ -73,6 +74,11 @@ class _NoShop:
     def label(self, register: str, row_id: str) -> str:  # noqa: ARG002
         """The id."""
         return row_id
+
+
+def _breakable(path: Path) -> str:
+    """A path that a narrow page may break after each folder."""
+    return str(path).replace(os.sep, f"{os.sep}\u200b")
 
 
 class FirstStart(QStackedWidget):
@@ -121,7 +127,9 @@ class FirstStart(QStackedWidget):
             (
                 self.make,
                 say(
-                    "{make_says} Records are kept in {path}.", make_says=_MAKE_SAYS, path=self._path
+                    "{make_says} Records are kept in {path}.",
+                    make_says=_MAKE_SAYS,
+                    path=_breakable(self._path),
                 ),
             ),
             (

@@ -11572,10 +11572,6 @@
       <translation>{per_minute:.3g} {unit}/min</translation>
     </message>
     <message>
-      <source>{person}role</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <source>{pictures} pictures were compared with the hashes they are kept under.</source>
       <translation type="unfinished" />
     </message>

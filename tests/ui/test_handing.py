@@ -41,7 +41,7 @@ def test_that_a_bench_is_begun_from_the_window_and_hands_over_to_it(
     qtbot.keyClick(records.hand_over, Qt.Key.Key_Space)
     panel = records.hand_over_panel
     assert panel.isVisible()
-    assert panel.further.text() == "To begin a f&urther bench, D"
+    assert panel.further.text() == "To begin a further bench, D"
     panel.further.setFocus()
     qtbot.keyClick(panel.further, Qt.Key.Key_Space)
     assert "Letter D is then given" in panel.says.text()
