@@ -9,6 +9,7 @@ from scipy import stats
 
 from chargebench.calc.decay_fit import _scatter, f95_one, f95_two, fit
 from chargebench.calc.decay_shapes import Array, Readings, family
+from chargebench.calc.evacuation import judge
 from tests.calc.decay_search import CURVES, Search, fitted, seeded
 
 
@@ -194,6 +195,22 @@ def test_that_what_is_settled_is_level_and_bend_at_the_end() -> None:
     assert found.settled == pytest.approx(60 + 180 * -math.expm1(-30 / 4), rel=0.01)
     assert found.best_slope == pytest.approx(8, rel=0.01)
     assert found.shape == "line + exponential"
+
+
+# Readings that lie on a line to the last digit: what a step of 0.5 Pa hides is all their doubt.
+def test_that_readings_on_a_line_are_doubted_by_a_step_either_way() -> None:
+    minutes = [float(at) for at in range(21)]
+    found = fitted(minutes, [100 + 5 * at for at in minutes], step=0.5)
+    assert found.slope.low <= 5 - 0.5 / 20
+    assert found.rise.low <= 100 - 0.5
+    plain = fitted(minutes, [100 + 5 * at for at in minutes])
+    assert plain.slope.low == pytest.approx(5, rel=1e-6)
+
+
+def test_that_a_display_of_which_nothing_is_said_has_no_step() -> None:
+    minutes = [float(at) for at in range(21)]
+    pascals = seeded([CURVES["leak"](at) / 100 for at in minutes], 0.01, 2)
+    assert judge(minutes, pascals) == judge(minutes, pascals, steps=[0.0] * 21)
 
 
 def test_that_the_coarsest_step_of_the_display_counts() -> None:

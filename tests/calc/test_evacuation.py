@@ -176,6 +176,7 @@ def test_that_fewer_than_three_times_decide_nothing_and_say_why(minutes: list[fl
     assert found.word is DecayWord.UNDECIDED
     assert "three readings" in found.reason
     assert found.fit is None
+    assert found.firm is False
     assert found.slope_upper_micron is None
 
 
