@@ -1,8 +1,7 @@
 """How a mutant is tried: in a forked process, on the tests that run its line, until one fails.
 
-Warm: all tests stand collected, and the functions the change is in are given their new code; quick,
-but blind to what was worked out while the tests were collected. What survives is tried cold: the
-module is imported anew with the change in it, and the tests that see it are collected again.
+Warm: all tests stand collected, and the changed functions are given their new code; quick, but
+blind to what was worked out at collecting. What survives is tried cold, its module imported anew.
 """
 
 import contextlib
@@ -30,8 +29,7 @@ import pytest
 
 from tests.mutants import Mutant
 
-ROOT = Path(__file__).resolve().parents[1]
-MUTATED = ("calc", "rules")
+ROOT, MUTATED = Path(__file__).resolve().parents[1], ("calc", "rules")
 TESTS = ("tests/calc", "tests/rules", "tests/outside", "tests/units")
 # Simulations, slow and made to be tolerant; without them the score can only be lower.
 LEFT_OUT = ROOT / "tests/calc/test_decay_hit_rates.py"
@@ -101,8 +99,10 @@ class Baseline:
             for test in tests
             if test
         }
-        texts = {test: (ROOT / test.split("::")[0]).read_text("utf-8") for test in self.seconds}
-        return found | {test for test in texts if any(name in texts[test] for name in names)}
+        files = {test.split("::")[0] for test in self.seconds}
+        texts = {file: (ROOT / file).read_text("utf-8") for file in files}
+        by_name = {file for file, text in texts.items() if any(name in text for name in names)}
+        return found | {test for test in self.seconds if test.split("::")[0] in by_name}
 
 
 def _called(module: Path) -> tuple[str, ...]:
