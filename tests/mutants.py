@@ -98,9 +98,14 @@ def _exports(node: Any) -> bool:
     return isinstance(node, cst.Assign) and node.targets[0].target.deep_equals(cst.Name("__all__"))
 
 
+def _says(node: Any) -> bool:
+    """Whether it is a sentence put together from a template, as an f-string is."""
+    return isinstance(node, cst.Call) and node.func.deep_equals(cst.Name("say"))
+
+
 def _walk(node: Any, statement: Any, *, in_function: bool) -> Iterator[tuple[Any, Any, bool]]:
     """Every node that may change, its statement, and whether it runs in a function."""
-    if isinstance(node, _UNTOUCHED) or _exports(node):
+    if isinstance(node, _UNTOUCHED) or _exports(node) or _says(node):
         return
     if isinstance(node, cst.BaseStatement | cst.BaseSmallStatement):
         statement = node
