@@ -35,7 +35,7 @@ _RECORDS = ("Enter open", "Ctrl+R reverse", "Ctrl+P print", "Esc close a panel")
 _EVERYWHERE = (
     "Alt+1 2 3 areas",
     "Ctrl+L lock or unlock",
-    "Ctrl+U who signs",
+    "F4 who signs",
     "Ctrl+Shift+L passphrase",
     "Ctrl+, shop and rules",
     "Ctrl+Plus, Ctrl+Minus text size",

@@ -31,7 +31,7 @@ class WhoSigns(QWidget):
         self.watch = IdleWatch(self)
         self.people = QComboBox()
         self.people.setAccessibleName(tr("Who signs"))
-        self.people.setToolTip(tr("Ctrl+U: who signs"))
+        self.people.setToolTip(tr("F4: who signs"))
         self.people.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.lock = QPushButton()
         self.lock.setProperty("weight", "area")
@@ -44,7 +44,7 @@ class WhoSigns(QWidget):
         self.lock.clicked.connect(lambda _: self.turn())
         self.watch.lapsed.connect(self._lapsed)
         pressed: dict[str, Callable[[], object]] = {
-            "Ctrl+U": self.people.setFocus,  # where letters and arrows choose
+            "F4": self.people.setFocus,  # letters and arrows choose; X11 fields use up Ctrl+U
             "Ctrl+L": self.turn,
             "Ctrl+Shift+L": self.set_passphrase,
         }

@@ -2648,14 +2648,6 @@
       <translation>Strg+T schreibt heute</translation>
     </message>
     <message>
-      <source>Ctrl+U who signs</source>
-      <translation>Strg+U wer abzeichnet</translation>
-    </message>
-    <message>
-      <source>Ctrl+U: who signs</source>
-      <translation>Strg+U: wer abzeichnet</translation>
-    </message>
-    <message>
       <source>Ctrl+V; a picture or a copied file</source>
       <translation>Strg+V; ein Bild oder eine kopierte Datei</translation>
     </message>
@@ -4166,6 +4158,14 @@
     <message>
       <source>F2: into the field typed in</source>
       <translation>F2: in das Feld, in dem man schreibt</translation>
+    </message>
+    <message>
+      <source>F4 who signs</source>
+      <translation>F4 wer abzeichnet</translation>
+    </message>
+    <message>
+      <source>F4: who signs</source>
+      <translation>F4: wer abzeichnet</translation>
     </message>
     <message>
       <source>F6 steps or form</source>

@@ -2648,14 +2648,6 @@
       <translation>Ctrl+T escribe hoy</translation>
     </message>
     <message>
-      <source>Ctrl+U who signs</source>
-      <translation>Ctrl+U quién firma</translation>
-    </message>
-    <message>
-      <source>Ctrl+U: who signs</source>
-      <translation>Ctrl+U: quién firma</translation>
-    </message>
-    <message>
       <source>Ctrl+V; a picture or a copied file</source>
       <translation>Ctrl+V; una imagen o un archivo copiado</translation>
     </message>
@@ -4166,6 +4158,14 @@
     <message>
       <source>F2: into the field typed in</source>
       <translation>F2: en el campo en que se escribe</translation>
+    </message>
+    <message>
+      <source>F4 who signs</source>
+      <translation>F4 quién firma</translation>
+    </message>
+    <message>
+      <source>F4: who signs</source>
+      <translation>F4: quién firma</translation>
     </message>
     <message>
       <source>F6 steps or form</source>

@@ -259,7 +259,7 @@ def test_that_choosing_somebody_locks_who_worked_and_asks_only_at_signing(
 ) -> None:
     other = desk_person(desk, guarded, "T. Brandt", "technician")
     desk.unlock(PIN)
-    guarded.press(Qt.Key.Key_U, CTRL)
+    guarded.press(Qt.Key.Key_F4)
     guarded.type("T")
     guarded.press(Qt.Key.Key_Return)
     assert (desk.person, desk.unlocked) == (other, False)
